@@ -1,0 +1,36 @@
+// Runs the built server as a person would, as a process of its own.
+import { spawn } from 'node:child_process';
+import { once } from 'node:events';
+import { fileURLToPath } from 'node:url';
+
+export const cli = fileURLToPath(new URL('../../dist/node/cli/main.js', import.meta.url));
+
+export interface BuiltServer {
+  readonly address: string;
+  /** Ends it with a signal and waits for its end; SIGKILL gives it no chance to tidy up. */
+  end(signal: 'SIGTERM' | 'SIGKILL'): Promise<{ readonly code: number | null; readonly stderr: string }>;
+}
+
+export async function startBuiltServer(data: string): Promise<BuiltServer> {
+  const child = spawn(process.execPath, [cli, 'serve', '--port', '0', '--data', data]);
+  const ended = once(child, 'close');
+  let stderr = '';
+  child.stderr.on('data', (text) => (stderr += text));
+  const address = await new Promise<string>((resolve, reject) => {
+    let stdout = '';
+    child.stdout.on('data', (text) => {
+      stdout += text;
+      const found = /http:\S+/.exec(stdout);
+      if (found) resolve(found[0]);
+    });
+    child.once('close', () => reject(new Error(`the server ended: ${stderr}`)));
+  });
+  return {
+    address,
+    async end(signal) {
+      child.kill(signal);
+      const [code] = await ended;
+      return { code, stderr };
+    },
+  };
+}

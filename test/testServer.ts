@@ -1,0 +1,23 @@
+// A server on a fresh store in a scratch folder, asked without a socket; everything is gone when the test ends.
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { onTestFinished } from 'vitest';
+import { buildServer } from '../src/server/server.ts';
+import { openStore } from '../src/server/store/store.ts';
+
+export function scratchFolder(): string {
+  const folder = mkdtempSync(join(tmpdir(), 'umberpan-'));
+  onTestFinished(() => rmSync(folder, { recursive: true, force: true }));
+  return folder;
+}
+
+export async function testServer(options: { readonly names?: readonly string[]; readonly pages?: string } = {}) {
+  const store = await openStore(scratchFolder());
+  const app = await buildServer({ store, pages: scratchFolder(), ...options });
+  onTestFinished(async () => {
+    await app.close();
+    await store.close();
+  });
+  return app;
+}

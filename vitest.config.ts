@@ -1,0 +1,28 @@
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  test: {
+    reporters: ['default', './test/closingLine.ts'],
+    coverage: { provider: 'v8', include: ['src/**/*.{ts,tsx}'], reporter: ['text-summary', 'html'] },
+    projects: [
+      {
+        test: {
+          name: 'unit',
+          include: ['src/**/*.test.{ts,tsx}', 'test/**/*.test.ts', 'scripts/**/*.test.ts', 'bench/**/*.test.ts'],
+          exclude: ['test/e2e/**'],
+          sequence: { groupOrder: 1 },
+        },
+      },
+      {
+        test: {
+          name: 'e2e',
+          include: ['test/e2e/**/*.e2e.test.ts'],
+          fileParallelism: false,
+          testTimeout: 60_000,
+          hookTimeout: 60_000,
+          sequence: { groupOrder: 2 },
+        },
+      },
+    ],
+  },
+});
