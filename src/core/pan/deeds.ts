@@ -1,0 +1,55 @@
+/** What deeds do to the state of the pan, and the state of a freshly filled one. */
+import { dryEnthalpyJPerKg } from '../matter/heatCapacity.ts';
+import { MOLAR_MASS } from '../matter/sugars.ts';
+import { liquidEnthalpyJPerKg } from '../matter/water.ts';
+import { amount, amountMassKg } from '../reactions/rates.ts';
+import type { Kit } from './kit.ts';
+import type { ModelValues } from './physics.ts';
+import { place, stateSize } from './state.ts';
+import type { AlkaliPart, Charge } from './steps.ts';
+
+/** Citric acid, kg/mol. */
+const citricMolarMassKg = 0.192124;
+/** 1 mg/L of alkalinity as CaCO3 is 2 / 100.087 meq/L. */
+const eqPerMgCalciumCarbonate = 2 / 100.087e3;
+/** Heat content of cold water from the tap or with ice, at the temperature given. */
+export const iceWaterC = 1;
+
+/** Pan and contents at room temperature, ring off, sugar not dissolved yet. */
+export function filledPan(charge: Charge, kit: Kit, values: ModelValues): Float64Array {
+  const y = new Float64Array(stateSize);
+  y[place.crystals] = charge.sucroseKg / amountMassKg[amount.sucrose];
+  y[place.waterKg] = charge.waterKg;
+  y[place.maltKg] = charge.maltExtractKg;
+  y[place.amine] = values.amineContent * charge.maltExtractKg;
+  y[place.citricMol] = charge.citricAcidKg / citricMolarMassKg;
+  y[place.mineralKg] = charge.citricAcidKg;
+  y[place.base] = charge.waterKg * kit.water.alkalinityMgPerL * eqPerMgCalciumCarbonate;
+  const solids = charge.sucroseKg + charge.maltExtractKg + charge.citricAcidKg;
+  y[place.enthalpyJ] = solids * dryEnthalpyJPerKg(kit.roomC) + charge.waterKg * liquidEnthalpyJPerKg(kit.roomC);
+  y[place.panC] = kit.roomC;
+  y[place.tipC] = kit.roomC;
+  return y;
+}
+
+/** Adds water of `waterC`. */
+export function addWater(y: Float64Array, waterKg: number, waterC: number): void {
+  y[place.waterKg] += waterKg;
+  y[place.enthalpyJ] += waterKg * liquidEnthalpyJPerKg(waterC);
+}
+
+/** Equivalents of base in a part of alkali. */
+export function equivalentsOf(part: AlkaliPart): number {
+  return part.substance === 'sodiumHydroxide'
+    ? part.alkaliKg / MOLAR_MASS.naoh
+    : (2 * part.alkaliKg) / MOLAR_MASS.caoh2;
+}
+
+/** Adds a part of alkali at room temperature: dissolved caustic or slurried lime, which then mix in at their own pace. */
+export function addAlkali(y: Float64Array, part: AlkaliPart, roomC: number): void {
+  const slow = part.substance === 'calciumHydroxide';
+  y[slow ? place.lime : place.caustic] += equivalentsOf(part);
+  y[place.mineralKg] += part.alkaliKg;
+  y[place.enthalpyJ] += part.alkaliKg * dryEnthalpyJPerKg(roomC);
+  addWater(y, part.waterKg, roomC);
+}

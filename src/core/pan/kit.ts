@@ -1,0 +1,67 @@
+/** The kitchen as the model needs it: stove, pan, thermometer, spoon, water and place, as a person would describe them. */
+
+export type StoveKind = 'gas' | 'coil' | 'ceramic' | 'induction';
+export type PanMaterial = 'stainless' | 'enamel' | 'copper' | 'castIron' | 'aluminium' | 'unknownCoating';
+export type ThermometerKind = 'digital' | 'dial';
+
+export interface Stove {
+  readonly kind: StoveKind;
+  /** Rated power of the ring at its top setting, W. Gas: the burner's heat input. */
+  readonly ratedPowerW: number;
+  /** Highest number on the dial; heat is spoken of as a number from 0 to this. */
+  readonly notches: number;
+}
+
+export interface PanVessel {
+  readonly material: PanMaterial;
+  /** Inside diameter, m. */
+  readonly diameterM: number;
+  /** Inside height, m. */
+  readonly heightM: number;
+  /** Mass of the empty pan, kg. */
+  readonly massKg: number;
+}
+
+export interface Kit {
+  readonly name: string;
+  readonly stove: Stove;
+  readonly pan: PanVessel;
+  readonly thermometer: { readonly kind: ThermometerKind };
+  /** Volume of the spoon used for cold water, m3. */
+  readonly spoonM3: number;
+  readonly water: {
+    /** Total alkalinity, mg/L as CaCO3; distilled water: 0. */
+    readonly alkalinityMgPerL: number;
+  };
+  readonly altitudeM: number;
+  readonly roomC: number;
+}
+
+/** What is tried first when nothing is known: an 18 cm stainless pan of 0.9 kg on a mid-size ceramic ring, near sea level. */
+export const defaultKit: Kit = {
+  name: 'Kitchen',
+  stove: { kind: 'ceramic', ratedPowerW: 1800, notches: 9 },
+  pan: { material: 'stainless', diameterM: 0.18, heightM: 0.1, massKg: 0.9 },
+  thermometer: { kind: 'digital' },
+  spoonM3: 4.92892e-6,
+  water: { alkalinityMgPerL: 100 },
+  altitudeM: 100,
+  roomC: 21,
+};
+
+export const kitRanges = {
+  ratedPowerW: [300, 6000],
+  notches: [1, 20],
+  diameterM: [0.1, 0.45],
+  heightM: [0.05, 0.4],
+  panMassKg: [0.2, 8],
+  spoonM3: [1e-6, 2e-5],
+  alkalinityMgPerL: [0, 600],
+  altitudeM: [-400, 4500],
+  roomC: [0, 45],
+} as const satisfies Record<string, readonly [number, number]>;
+
+/** Area of the syrup's surface, m2. */
+export function surfaceAreaM2(pan: PanVessel): number {
+  return (Math.PI * pan.diameterM ** 2) / 4;
+}

@@ -1,0 +1,62 @@
+/** What to weigh out: sugar, water, malt extract, acid, and the alkali as solid, as a solution and in parts. */
+import { limits } from '../advice/limits.ts';
+import { equivalentsOf } from '../pan/deeds.ts';
+import type { AlkaliPart, Charge } from '../pan/steps.ts';
+import type { PlanRequest } from './request.ts';
+
+/** Water to dissolve a kg of sugar at the boil without waste (common practice, no source). */
+const waterPerSugar = 0.33;
+/** Purity of food-grade alkali: total alkali in solids 95-98 % and some water taken up from the air (assumed). */
+const activeFraction = 0.97;
+/** Even a small dose goes in by three parts (common practice, no source). */
+const fewestParts = 3;
+
+export interface AlkaliAmounts {
+  readonly substance: AlkaliPart['substance'];
+  /** Alkali to weigh, kg as it comes, and the pure alkali in it. */
+  readonly weighedKg: number;
+  readonly pureKg: number;
+  /** Cold water to dissolve or slurry it in, kg. */
+  readonly waterKg: number;
+  /** Pure alkali in the mixture, mass fraction. */
+  readonly strength: number;
+  readonly parts: readonly AlkaliPart[];
+  readonly equivalents: number;
+}
+
+export interface Amounts {
+  readonly charge: Charge;
+  readonly alkali: AlkaliAmounts | undefined;
+}
+
+/** Amounts for `sucroseKg` of sugar. */
+export function amountsFor(request: PlanRequest, sucroseKg: number): Amounts {
+  const pale = request.route === 'pale';
+  return {
+    charge: {
+      sucroseKg,
+      waterKg: sucroseKg * waterPerSugar,
+      maltExtractKg: (sucroseKg * request.maltExtractGPerKg) / 1000,
+      citricAcidKg: pale ? (sucroseKg * request.acidGPerKg) / 1000 : 0,
+    },
+    alkali: pale ? undefined : alkaliAmounts(request, sucroseKg),
+  };
+}
+
+function alkaliAmounts({ alkali, alkaliGPerKg, solutionStrength }: PlanRequest, sucroseKg: number): AlkaliAmounts {
+  const pureKg = (sucroseKg * alkaliGPerKg) / 1000;
+  const weighedKg = pureKg / activeFraction;
+  const waterKg = pureKg / solutionStrength - weighedKg;
+  const portionKg = limits.hotPortion.value * sucroseKg;
+  const count = Math.max(fewestParts, Math.ceil(waterKg / portionKg - 1e-9));
+  const part: AlkaliPart = { substance: alkali, alkaliKg: pureKg / count, waterKg: waterKg / count };
+  return {
+    substance: alkali,
+    weighedKg,
+    pureKg,
+    waterKg,
+    strength: solutionStrength,
+    parts: Array.from({ length: count }, () => part),
+    equivalents: equivalentsOf(part) * count,
+  };
+}

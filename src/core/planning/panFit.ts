@@ -1,0 +1,34 @@
+/** Does the batch fit the pan: depth, foam, and whether the probe's tip is covered. */
+import { limits } from '../advice/limits.ts';
+import { type PanVessel, surfaceAreaM2 } from '../pan/kit.ts';
+
+/** Density of the hot syrup, kg/m3, and how high foam rises over the liquid (2-4 times; assumed). */
+const hotSyrupKgPerM3 = 1350;
+const foamRise = 3;
+/** A probe's tip wants this much syrup around it, m (assumed). */
+const probeDepthM = 0.015;
+
+export interface PanFit {
+  readonly depthM: number;
+  readonly foamM: number;
+  /** Share of the pan's height that the quiet syrup fills. */
+  readonly fill: number;
+  readonly foamStaysIn: boolean;
+  readonly probeCovered: boolean;
+  /** The most sugar this pan takes by the fill rule, kg. */
+  readonly mostSugarKg: number;
+}
+
+export function panFit(pan: PanVessel, contentsKg: number, sucroseKg: number): PanFit {
+  const area = surfaceAreaM2(pan);
+  const depthM = contentsKg / (hotSyrupKgPerM3 * area);
+  const most = (limits.fillWithDosing.value * pan.heightM * area * hotSyrupKgPerM3 * sucroseKg) / contentsKg;
+  return {
+    depthM,
+    foamM: depthM * foamRise,
+    fill: depthM / pan.heightM,
+    foamStaysIn: depthM * foamRise <= pan.heightM,
+    probeCovered: depthM >= probeDepthM,
+    mostSugarKg: most,
+  };
+}

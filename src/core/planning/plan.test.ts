@@ -1,0 +1,141 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { alkaliBlockedBy, limits } from '../advice/limits.ts';
+import { equivalentsOf } from '../pan/deeds.ts';
+import { defaultKit, type Kit } from '../pan/kit.ts';
+import { prepareKit } from '../pan/preparedKit.ts';
+import { dissolvedKg, place } from '../pan/state.ts';
+import { planFor } from './plan.ts';
+import { defaultRequest, type PlanRequest, requestRanges } from './request.ts';
+
+const prepared = prepareKit(defaultKit);
+
+function madePlan(request: PlanRequest, kit = prepared) {
+  const planned = planFor(request, kit);
+  if (planned.kind === 'refused') throw new Error(planned.refusals.map((r) => r.message).join('; '));
+  return planned;
+}
+
+function refusedLimits(request: PlanRequest, kit: Kit = defaultKit): string[] {
+  const planned = planFor(request, prepareKit(kit));
+  return planned.kind === 'refused' ? planned.refusals.map(({ limit }) => limit) : [];
+}
+
+describe('a plan', () => {
+  test('yields the mass asked for within 1 %, hard and syrup, on every route', () => {
+    for (const route of ['pale', 'bright', 'deep'] as const) {
+      for (const form of ['hard', 'syrup'] as const) {
+        const { plan, course } = madePlan({ ...defaultRequest, route, form, massKg: 0.4 });
+        expect(course.ending, `${route} ${form}`).toBe('poured');
+        expect(Math.abs(plan.yieldKg / 0.4 - 1), `${route} ${form}`).toBeLessThan(0.01);
+      }
+    }
+  });
+
+  test('lets a syrup down to the Brix asked for', () => {
+    const { course } = madePlan({ ...defaultRequest, form: 'syrup', syrupSolids: 0.76 });
+    // Mass balance: solids share of what is poured, within one cool portion of water (2 %).
+    const dry = dissolvedKg(course.last);
+    const solids = dry / (dry + course.last[place.waterKg]);
+    expect(solids).toBeLessThan(0.765);
+    expect(solids).toBeGreaterThan(0.735);
+  });
+
+  test('weighs alkali for its active share, and the solution for its strength, as by hand', () => {
+    const { plan } = madePlan({ ...defaultRequest, alkaliGPerKg: 5, solutionStrength: 0.2 });
+    const { charge, alkali } = plan.amounts;
+    if (!alkali) throw new Error('no alkali planned');
+    // 5 g pure NaOH per kg; 97 % active: 5.155 g weighed; 25 g of 20 % solution less what was weighed is water.
+    expect((alkali.pureKg / charge.sucroseKg) * 1000).toBeCloseTo(5, 9);
+    expect((alkali.weighedKg / charge.sucroseKg) * 1000).toBeCloseTo(5 / 0.97, 9);
+    expect((alkali.waterKg + alkali.weighedKg) / charge.sucroseKg).toBeCloseTo(0.025, 9);
+    // 5 g / 39.997 g/mol = 0.125 eq for each kg.
+    expect(alkali.equivalents / charge.sucroseKg).toBeCloseTo(0.12501, 4);
+  });
+
+  test('takes the acid instead of alkali on the pale route', () => {
+    const { plan } = madePlan({ ...defaultRequest, route: 'pale' });
+    expect(plan.amounts.alkali).toBeUndefined();
+    expect((plan.amounts.charge.citricAcidKg / plan.amounts.charge.sucroseKg) * 1000).toBeCloseTo(1.5, 9);
+    expect(plan.steps.some(({ kind }) => kind === 'brown')).toBe(false);
+  });
+
+  test('ends bright hard sugar above 150 C, where it shatters', () => {
+    const { plan, course } = madePlan({ ...defaultRequest, route: 'bright' });
+    expect(plan.steps.at(-1)?.kind).toBe('cast');
+    expect(course.readingC.at(-1)).toBeGreaterThan(150);
+  });
+});
+
+describe('a limit of safety', () => {
+  test('refuses alkali in aluminium and in coated pans, and allows the pale route there', () => {
+    for (const material of alkaliBlockedBy) {
+      const kit = { ...defaultKit, pan: { ...defaultKit.pan, material } };
+      expect(refusedLimits(defaultRequest, kit)).toContain('LIM-PAN');
+      expect(refusedLimits({ ...defaultRequest, route: 'pale' }, kit)).toEqual([]);
+    }
+  });
+
+  test('refuses too much alkali, in the terms of either substance', () => {
+    expect(refusedLimits({ ...defaultRequest, alkaliGPerKg: 8.1 })).toContain('LIM-ALKALI-DOSE');
+    expect(refusedLimits({ ...defaultRequest, alkaliGPerKg: 7.9 })).toEqual([]);
+    expect(refusedLimits({ ...defaultRequest, alkali: 'calciumHydroxide', alkaliGPerKg: 7.5 })).toContain(
+      'LIM-ALKALI-DOSE',
+    );
+  });
+
+  test('refuses a batch that fills the pan, and says how much fits', () => {
+    const planned = planFor({ ...defaultRequest, massKg: 2 }, prepared);
+    if (planned.kind !== 'refused') throw new Error('not refused');
+    expect(planned.refusals[0].field).toBe('massKg');
+    const most = Number(/takes up to (\d+) g/.exec(planned.refusals[0].message)?.[1]);
+    expect(planFor({ ...defaultRequest, massKg: (most * 0.97) / 1000 }, prepared).kind).toBe('plan');
+  });
+
+  test('holds in every plan that is made, whatever is asked', () => {
+    const within = ([low, high]: readonly [number, number]) => fc.double({ min: low, max: high, noNaN: true });
+    const anyRequest = fc.record({
+      name: fc.constant('any'),
+      massKg: within([0.1, 1]),
+      form: fc.constantFrom('hard' as const, 'syrup' as const),
+      syrupSolids: within(requestRanges.syrupSolids),
+      route: fc.constantFrom('pale' as const, 'bright' as const, 'deep' as const),
+      alkali: fc.constantFrom('sodiumHydroxide' as const, 'calciumHydroxide' as const),
+      alkaliGPerKg: within(requestRanges.alkaliGPerKg),
+      solutionStrength: within(requestRanges.solutionStrength),
+      acidGPerKg: within(requestRanges.acidGPerKg),
+      maltExtractGPerKg: within(requestRanges.maltExtractGPerKg),
+      invertC: within(requestRanges.invertC),
+      invertMinutes: within([0, 40]),
+      brownC: within(requestRanges.brownC),
+      brownMinutes: within([0, 30]),
+      roastC: within(requestRanges.roastC),
+      roastMinutes: within([0, 10]),
+    });
+    fc.assert(
+      fc.property(anyRequest, (request) => {
+        const planned = planFor(request, prepared);
+        if (planned.kind === 'refused') {
+          for (const { limit, message } of planned.refusals) {
+            expect(limit).toMatch(/^LIM-/);
+            expect(message).toContain('allowed');
+          }
+          return;
+        }
+        const { amounts, fit, steps } = planned.plan;
+        const sugar = amounts.charge.sucroseKg;
+        expect(fit.fill).toBeLessThanOrEqual(limits.fillWithDosing.value);
+        const eq = (amounts.alkali?.parts ?? []).reduce((sum, part) => sum + equivalentsOf(part), 0);
+        expect(eq / sugar).toBeLessThanOrEqual(limits.alkaliPerSugar.value + 1e-9);
+        for (const { waterKg } of amounts.alkali?.parts ?? []) {
+          expect(waterKg / sugar).toBeLessThanOrEqual(limits.hotPortion.value + 1e-9);
+        }
+        for (const step of steps) {
+          if (step.kind !== 'letDown') expect(step.bandC[1]).toBeLessThanOrEqual(limits.roastTemperature.value);
+        }
+        if (amounts.alkali) expect(amounts.alkali.strength).toBeLessThanOrEqual(limits.solutionStrength.value + 1e-9);
+      }),
+      { numRuns: 40 },
+    );
+  });
+});

@@ -1,0 +1,71 @@
+/** From a request and a kit to a plan: amounts sized so that the pour is what was asked for, steps, and how the batch fits the pan. */
+import type { Refusal } from '../advice/limits.ts';
+import type { Course } from '../pan/course.ts';
+import { centralValues } from '../pan/model.ts';
+import type { PreparedKit } from '../pan/preparedKit.ts';
+import { simulate } from '../pan/simulate.ts';
+import { contentsKg } from '../pan/state.ts';
+import type { Step } from '../pan/steps.ts';
+import { type Amounts, amountsFor } from './amounts.ts';
+import { type PanFit, panFit } from './panFit.ts';
+import { refusalsOf } from './refusals.ts';
+import type { PlanRequest } from './request.ts';
+import { stepsFor } from './steps.ts';
+
+/** Share of the pour that stays in the pan and on the spoon (assumed). */
+const stuckShare = 0.03;
+
+export interface Plan {
+  readonly request: PlanRequest;
+  readonly amounts: Amounts;
+  readonly steps: readonly Step[];
+  readonly fit: PanFit;
+  /** Finished sugar expected, kg. */
+  readonly yieldKg: number;
+}
+
+export type Planned =
+  | { readonly kind: 'plan'; readonly plan: Plan; readonly course: Course }
+  | { readonly kind: 'refused'; readonly refusals: readonly Refusal[] };
+
+function recipeFor(request: PlanRequest, prepared: PreparedKit, sucroseKg: number) {
+  const values = centralValues(prepared.kit);
+  const amounts = amountsFor(request, sucroseKg);
+  return { amounts, steps: stepsFor({ request, amounts, prepared, values }), charge: amounts.charge, values };
+}
+
+/**
+ * Makes the plan. The sugar to weigh follows from simulating the cook with the kit's central values, twice.
+ *
+ * @param request within `requestRanges`
+ * @param prepared the kit, from `prepareKit`
+ * @returns the plan and its central course, or the limits that it would break
+ */
+export function planFor(request: PlanRequest, prepared: PreparedKit): Planned {
+  let sucroseKg = request.massKg * (request.form === 'hard' ? 1 : request.syrupSolids);
+  let tried = refusable(request, prepared, sucroseKg);
+  if (tried.refusals.length > 0) return { kind: 'refused', refusals: tried.refusals };
+  for (let round = 0; round < 2; round++) {
+    const { steps, charge, values } = tried.recipe;
+    const course = simulate({ charge, steps }, prepared, values, { everyS: 60 });
+    sucroseKg *= request.massKg / poured(course);
+    tried = refusable(request, prepared, sucroseKg);
+    if (tried.refusals.length > 0) return { kind: 'refused', refusals: tried.refusals };
+  }
+  const { amounts, steps, charge, values } = tried.recipe;
+  const course = simulate({ charge, steps }, prepared, values);
+  return { kind: 'plan', plan: { request, amounts, steps, fit: tried.fit, yieldKg: poured(course) }, course };
+}
+
+/** Sugar out of the pan, kg. */
+export function poured(course: Course): number {
+  return contentsKg(course.last) * (1 - stuckShare);
+}
+
+function refusable(request: PlanRequest, prepared: PreparedKit, sucroseKg: number) {
+  const recipe = recipeFor(request, prepared, sucroseKg);
+  const { charge } = recipe;
+  const contents = charge.sucroseKg + charge.waterKg + charge.maltExtractKg;
+  const fit = panFit(prepared.kit.pan, contents, sucroseKg);
+  return { recipe, fit, refusals: refusalsOf(request, prepared.kit, recipe.amounts, fit) };
+}

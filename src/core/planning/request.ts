@@ -1,0 +1,66 @@
+/** What a person asks for at the Desk: the aim, the route, and the levers of the cook. Numbers are SI-based; the Desk speaks kitchen units. */
+
+export type Form = 'hard' | 'syrup';
+export type Route = 'pale' | 'bright' | 'deep';
+export type Alkali = 'sodiumHydroxide' | 'calciumHydroxide';
+
+export interface PlanRequest {
+  readonly name: string;
+  /** Finished sugar wanted, kg, as cast or as syrup. */
+  readonly massKg: number;
+  readonly form: Form;
+  /** Solids of a syrup, mass fraction (Brix/100); not used for hard sugar. */
+  readonly syrupSolids: number;
+  readonly route: Route;
+  readonly alkali: Alkali;
+  /** Alkali as pure substance for each kg of sucrose, g/kg; not used on the pale route. */
+  readonly alkaliGPerKg: number;
+  /** Strength of the alkali solution to prepare, mass fraction. */
+  readonly solutionStrength: number;
+  /** Citric acid for each kg of sucrose, g/kg; used on the pale route alone. */
+  readonly acidGPerKg: number;
+  /** Dry malt extract for each kg of sucrose, g/kg. */
+  readonly maltExtractGPerKg: number;
+  readonly invertC: number;
+  readonly invertMinutes: number;
+  readonly brownC: number;
+  readonly brownMinutes: number;
+  readonly roastC: number;
+  readonly roastMinutes: number;
+}
+
+/** Inclusive limits of each number, for forms, command line and API alike. Limits of safety are apart, in `advice/limits.ts`. */
+export const requestRanges = {
+  massKg: [0.1, 5],
+  syrupSolids: [0.6, 0.85],
+  alkaliGPerKg: [0.2, 12],
+  solutionStrength: [0.01, 0.4],
+  acidGPerKg: [0.2, 6],
+  maltExtractGPerKg: [0, 100],
+  invertC: [110, 140],
+  invertMinutes: [0, 180],
+  brownC: [120, 150],
+  brownMinutes: [0, 90],
+  roastC: [145, 165],
+  roastMinutes: [0, 30],
+} as const satisfies Record<string, readonly [number, number]>;
+
+/** The request that the Desk opens with. Times and temperatures are common practice, no source. */
+export const defaultRequest: PlanRequest = {
+  name: 'First batch',
+  massKg: 0.4,
+  form: 'hard',
+  syrupSolids: 0.8,
+  route: 'deep',
+  alkali: 'sodiumHydroxide',
+  alkaliGPerKg: 5,
+  solutionStrength: 0.2,
+  acidGPerKg: 1.5,
+  maltExtractGPerKg: 8,
+  invertC: 130,
+  invertMinutes: 30,
+  brownC: 140,
+  brownMinutes: 25,
+  roastC: 155,
+  roastMinutes: 7,
+};
