@@ -1,0 +1,27 @@
+/** A plan request as it comes in through the API, a form or a file. */
+import type { Alkali, Form, Route } from '../core/planning/request.ts';
+import { requestRanges as ranges } from '../core/planning/request.ts';
+import { exactly, numberIn, oneOf, personsName } from './field.ts';
+
+const forms = ['hard', 'syrup'] as const satisfies Form[];
+const routes = ['pale', 'bright', 'deep'] as const satisfies Route[];
+const alkalis = ['sodiumHydroxide', 'calciumHydroxide'] as const satisfies Alkali[];
+
+export const planRequestSchema = exactly({
+  name: personsName(80),
+  massKg: numberIn(ranges.massKg),
+  form: oneOf(forms),
+  syrupSolids: numberIn(ranges.syrupSolids),
+  route: oneOf(routes),
+  alkali: oneOf(alkalis),
+  alkaliGPerKg: numberIn(ranges.alkaliGPerKg),
+  solutionStrength: numberIn(ranges.solutionStrength),
+  acidGPerKg: numberIn(ranges.acidGPerKg),
+  maltExtractGPerKg: numberIn(ranges.maltExtractGPerKg),
+  invertC: numberIn(ranges.invertC),
+  invertMinutes: numberIn(ranges.invertMinutes),
+  brownC: numberIn(ranges.brownC),
+  brownMinutes: numberIn(ranges.brownMinutes),
+  roastC: numberIn(ranges.roastC),
+  roastMinutes: numberIn(ranges.roastMinutes),
+}).meta({ id: 'PlanRequest' });

@@ -1,0 +1,38 @@
+/** Everything that the API can refuse with or fail with, as problem documents (RFC 9457). */
+import { fieldErrorSchema } from './fieldError.ts';
+import { kitRecordSchema } from './kit.ts';
+import { z } from './zod.ts';
+
+/** Kind, HTTP status and title of each problem; `GET /api/problems` serves this list. */
+export const problemKinds = {
+  'bad-request': { status: 400, title: 'The request could not be read' },
+  'invalid-input': { status: 400, title: 'Some fields are not as allowed' },
+  'origin-refused': { status: 403, title: 'This page may not write here' },
+  'not-found': { status: 404, title: 'There is nothing at this address' },
+  'id-taken': { status: 409, title: 'This id already belongs to another record' },
+  'version-conflict': { status: 412, title: 'The record was changed in the meantime' },
+  'too-large': { status: 413, title: 'The request is too large' },
+  'address-too-long': { status: 414, title: 'The address is too long' },
+  'json-only': { status: 415, title: 'Only JSON is taken here' },
+  'host-refused': { status: 421, title: 'This server does not answer to that name' },
+  'version-missing': { status: 428, title: 'A change must name the version that it was made from' },
+  failed: { status: 500, title: 'Something failed on the server' },
+  'store-failed': { status: 503, title: 'The store could not be written or read' },
+} as const;
+
+export type ProblemKind = keyof typeof problemKinds;
+
+export const problemSchema = z
+  .object({
+    type: z.string().describe('`/api/problems#` and the kind.'),
+    title: z.string(),
+    status: z.int(),
+    detail: z.string(),
+    instance: z.string().describe("Names this one occurrence, also in the server's log."),
+    errors: z.array(fieldErrorSchema).optional().describe('One entry for each field that is not as allowed.'),
+    yourVersion: z.int().optional().describe('The version that a refused change was made from.'),
+    current: kitRecordSchema.optional().describe('The record as it is now.'),
+  })
+  .meta({ id: 'Problem' });
+
+export type Problem = z.infer<typeof problemSchema>;

@@ -1,0 +1,31 @@
+#!/usr/bin/env node
+/** The command line: one file a command, each of which registers itself. */
+import { createRequire } from 'node:module';
+import { Command, CommanderError } from 'commander';
+import { register as serve } from './serve.ts';
+
+const commands = [serve];
+
+const { version } = createRequire(import.meta.url)('#package.json') as { version: string };
+
+const program = new Command('umberpan')
+  .description('Plan, rehearse, follow and learn the cook of dark brewing sugar, from one physical model of the pan.')
+  .version(version)
+  .showHelpAfterError('(`--help` says what is allowed)')
+  .exitOverride();
+for (const register of commands) register(program);
+
+try {
+  await program.parseAsync();
+} catch (error) {
+  if (!(error instanceof CommanderError)) console.error(error instanceof Error ? error.message : error);
+  process.exitCode = exitCodeFor(error);
+}
+
+/** 0 done, 1 failed, 2 misused; a command that ends otherwise says so with `process.exitCode` or `program.error`. */
+function exitCodeFor(error: unknown): number {
+  if (!(error instanceof CommanderError)) return 1;
+  return error.exitCode === 1 && error.code.startsWith('commander.') && error.code !== 'commander.error'
+    ? 2
+    : error.exitCode;
+}

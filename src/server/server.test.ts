@@ -1,0 +1,114 @@
+import { mkdirSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { expect, it } from 'vitest';
+import { scratchFolder, testServer } from '../../test/testServer.ts';
+import { defaultKit } from '../core/pan/kit.ts';
+
+it('says that it is up, and which version it is', async () => {
+  const app = await testServer();
+  const answer = await app.inject('/api/health');
+  expect(answer.statusCode).toBe(200);
+  expect(answer.json()).toEqual({ status: 'up', version: expect.stringMatching(/^\d+\.\d+\.\d+/) });
+});
+
+it('tells browsers to run only our own scripts and styles, and to keep API answers out of caches', async () => {
+  const app = await testServer();
+  const { headers } = await app.inject('/api/health');
+  const policy = String(headers['content-security-policy']).split(';');
+  expect(policy).toContain("default-src 'none'");
+  expect(policy).toContain("script-src 'self'");
+  expect(policy).toContain("style-src 'self'");
+  expect(policy).toContain("frame-ancestors 'none'");
+  expect(String(policy)).not.toMatch(/unsafe|upgrade-insecure-requests/);
+  expect(headers).toMatchObject({
+    'x-content-type-options': 'nosniff',
+    'referrer-policy': 'no-referrer',
+    'cross-origin-opener-policy': 'same-origin',
+    'cross-origin-resource-policy': 'same-origin',
+    'cache-control': 'no-store',
+  });
+  expect(headers).not.toHaveProperty('strict-transport-security');
+  expect(Object.keys(headers).filter((name) => name.startsWith('access-control-'))).toEqual([]);
+});
+
+it.each([
+  ['form post', { 'content-type': 'application/x-www-form-urlencoded' }, 'name=x'],
+  ['plain text', { 'content-type': 'text/plain' }, JSON.stringify(defaultKit)],
+  ['no type at all', {}, JSON.stringify(defaultKit)],
+])('takes JSON alone: %s is refused and nothing is written', async (_, headers, payload) => {
+  const app = await testServer();
+  const answer = await app.inject({ method: 'POST', url: '/api/kits', headers, payload });
+  expect(answer.statusCode).toBe(415);
+  expect(answer.json()).toMatchObject({ type: '/api/problems#json-only', status: 415 });
+  expect((await app.inject('/api/kits')).json()).toEqual({ kits: [] });
+});
+
+it.each([
+  ['a body over 256 kB', 413, '/api/kits', JSON.stringify({ name: 'x'.repeat(300_000) })],
+  ['a body that is no JSON', 400, '/api/kits', '{"name": '],
+  ['a body that would change the prototype', 400, '/api/kits', '{"__proto__": {"polluted": true}}'],
+  ['an address over 4 kB', 414, `/api/kits?${'x'.repeat(5000)}`, JSON.stringify(defaultKit)],
+  ['an address that is not there', 404, '/api/nowhere', '{}'],
+])('refuses %s with a problem document', async (_, status, url, payload) => {
+  const app = await testServer();
+  const answer = await app.inject({ method: 'POST', url, headers: { 'content-type': 'application/json' }, payload });
+  expect(answer.statusCode).toBe(status);
+  expect(answer.headers['content-type']).toContain('application/problem+json');
+  expect(answer.json()).toMatchObject({ status, instance: expect.stringMatching(/^urn:uuid:/) });
+});
+
+it('describes itself in OpenAPI 3.1, where every reference leads somewhere', async () => {
+  const app = await testServer();
+  const document = (await app.inject('/api/openapi.json')).json();
+  expect(document.openapi).toMatch(/^3\.1\./);
+  expect(Object.keys(document.paths).toSorted()).toEqual([
+    '/api/health',
+    '/api/kits',
+    '/api/kits/{id}',
+    '/api/plans',
+    '/api/plans/{id}',
+    '/api/problems',
+  ]);
+  const references = [...JSON.stringify(document).matchAll(/"\$ref":"#\/components\/schemas\/(\w+)"/g)];
+  expect(references.length).toBeGreaterThan(5);
+  const names = Object.keys(document.components.schemas);
+  for (const [, name] of references) expect(names).toContain(name);
+  expect(names.filter((name) => name.endsWith('Input'))).toEqual([]);
+});
+
+it('has a problem document for each kind that it lists', async () => {
+  const app = await testServer();
+  const kinds = (await app.inject('/api/problems')).json();
+  const problem = (await app.inject('/api/kits/00000000-0000-4000-8000-000000000000')).json();
+  expect(kinds[problem.type.split('#')[1]]).toEqual({ status: problem.status, title: problem.title });
+});
+
+it('keeps hashed files for ever, the page never, and leads every place of the app to the page', async () => {
+  const pages = scratchFolder();
+  mkdirSync(join(pages, 'assets'));
+  writeFileSync(join(pages, 'index.html'), '<title>page</title>');
+  writeFileSync(join(pages, 'assets', 'main-aB3_x-9Z.js'), 'export {}');
+  const app = await testServer({ pages });
+  expect((await app.inject('/assets/main-aB3_x-9Z.js')).headers['cache-control']).toContain('immutable');
+  for (const url of ['/', '/stove', '/shelf/1']) {
+    const answer = await app.inject({ url, headers: { accept: 'text/html' } });
+    expect(answer.body).toBe('<title>page</title>');
+    expect(answer.headers['cache-control']).toBe('no-cache');
+  }
+  expect((await app.inject({ url: '/api/x', headers: { accept: 'text/html' } })).statusCode).toBe(404);
+});
+
+it.each([
+  '/../package.json',
+  '/..%2f..%2fpackage.json',
+  '/%2e%2e/%2e%2e/package.json',
+  '/assets/..%5c..%5cx',
+  '/a%00b',
+])('serves no file outside the pages: %s', async (url) => {
+  const pages = scratchFolder();
+  writeFileSync(join(pages, 'index.html'), '');
+  const app = await testServer({ pages });
+  const answer = await app.inject(url);
+  expect(answer.statusCode).toBeGreaterThanOrEqual(400);
+  expect(answer.statusCode).toBeLessThan(500);
+});

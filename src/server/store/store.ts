@@ -1,0 +1,79 @@
+/** The workspace on disk: one SQLite file in the data folder, durable at each commit, owned by one process. */
+import { chmodSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Migration } from 'kysely';
+import { Kysely } from 'kysely';
+import { backupsIn } from './backup.ts';
+import { TransactionalSqliteDialect } from './dialect.ts';
+import { migrate } from './migrate.ts';
+import { migrations as allMigrations } from './migrations/all.ts';
+import { own } from './owner.ts';
+import type { Database } from './sqlite.ts';
+import { openDatabase } from './sqlite.ts';
+import { StoreError } from './storeError.ts';
+import type { Tables } from './tables.ts';
+
+export interface Store {
+  readonly db: Kysely<Tables>;
+  /** Notes where this process listens, for a second start to tell. */
+  tellAddress(address: string): void;
+  close(): Promise<void>;
+}
+
+/**
+ * Opens the store of a data folder, making both when they are not there.
+ * @throws StoreError when another process owns it, when the file is damaged, foreign or too new, or when a migration fails
+ */
+export async function openStore(
+  folder: string,
+  migrations: Readonly<Record<string, Migration>> = allMigrations,
+): Promise<Store> {
+  const ownership = own(folder, new Date());
+  try {
+    const file = join(folder, 'umberpan.sqlite');
+    const backups = join(folder, 'backups');
+    const database = openChecked(file, backups);
+    const db = new Kysely<Tables>({ dialect: new TransactionalSqliteDialect({ database }) });
+    const close = async () => {
+      database.close();
+      ownership.release();
+    };
+    try {
+      await migrate(db as unknown as Kysely<never>, database, { file, backups, migrations, now: new Date() });
+    } catch (error) {
+      database.close();
+      throw error;
+    }
+    return { db, tellAddress: ownership.tell, close };
+  } catch (error) {
+    ownership.release();
+    throw error;
+  }
+}
+
+/** WAL with FULL: a commit is on the disk when it returns, if the disk keeps its word (sqlite.org/pragma.html#pragma_synchronous). */
+const SETTINGS = [
+  'busy_timeout = 2000',
+  'journal_mode = WAL',
+  'synchronous = FULL',
+  'foreign_keys = ON',
+  'trusted_schema = OFF',
+];
+
+function openChecked(file: string, backups: string): Database {
+  const database = openDatabase(file);
+  try {
+    for (const setting of SETTINGS) database.exec(`PRAGMA ${setting}`);
+    const [row] = database.prepare('PRAGMA quick_check(1)').all([]) as [{ quick_check: string }];
+    if (row.quick_check !== 'ok') throw new Error(row.quick_check);
+    chmodSync(file, 0o600);
+    return database;
+  } catch (error) {
+    database.close();
+    const [newest] = backupsIn(backups);
+    throw new StoreError(
+      `${file} is damaged and was left untouched (${error instanceof Error ? error.message : error}). ` +
+        (newest ? `The newest backup is ${newest}.` : 'There is no backup yet.'),
+    );
+  }
+}
