@@ -2,9 +2,13 @@
 /** The command line: one file a command, each of which registers itself. */
 import { createRequire } from 'node:module';
 import { Command, CommanderError } from 'commander';
+import { register as handbook } from './handbook.ts';
+import { endQuietlyWhenClosed } from './output.ts';
+import { register as plan } from './plan.ts';
 import { register as serve } from './serve.ts';
+import { register as simulate } from './simulate.ts';
 
-const commands = [serve];
+const commands = [plan, simulate, handbook, serve];
 
 const { version } = createRequire(import.meta.url)('#package.json') as { version: string };
 
@@ -14,6 +18,8 @@ const program = new Command('umberpan')
   .showHelpAfterError('(`--help` says what is allowed)')
   .exitOverride();
 for (const register of commands) register(program);
+
+endQuietlyWhenClosed(process.stdout);
 
 try {
   await program.parseAsync();

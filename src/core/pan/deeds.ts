@@ -4,9 +4,9 @@ import { MOLAR_MASS } from '../matter/sugars.ts';
 import { liquidEnthalpyJPerKg } from '../matter/water.ts';
 import { amount, amountMassKg } from '../reactions/rates.ts';
 import type { Kit } from './kit.ts';
-import type { ModelValues } from './physics.ts';
+import type { ModelValues, Pan } from './physics.ts';
 import { place, stateSize } from './state.ts';
-import type { AlkaliPart, Charge } from './steps.ts';
+import type { AlkaliPart, Charge, Deed } from './steps.ts';
 
 /** Citric acid, kg/mol. */
 const citricMolarMassKg = 0.192124;
@@ -52,4 +52,20 @@ export function addAlkali(y: Float64Array, part: AlkaliPart, roomC: number): voi
   y[place.mineralKg] += part.alkaliKg;
   y[place.enthalpyJ] += part.alkaliKg * dryEnthalpyJPerKg(roomC);
   addWater(y, part.waterKg, roomC);
+}
+
+/**
+ * Does a deed to the state of a pan and to its ring.
+ *
+ * @param spoonScatter by how much this spoonful was heaped or shy, as a factor
+ */
+export function perform(deed: Deed, y: Float64Array, pan: Pan, kit: Kit, spoonScatter = 1): void {
+  if (deed.kind === 'heat') {
+    pan.setRingW((deed.notch / kit.stove.notches) * kit.stove.ratedPowerW * pan.values.stoveEfficiency);
+  } else if (deed.kind === 'water') {
+    const spooned = deed.spoonfuls > 0;
+    addWater(y, deed.waterKg * (spooned ? pan.values.spoonFactor * spoonScatter : 1), spooned ? iceWaterC : kit.roomC);
+  } else if (deed.kind === 'alkali') {
+    addAlkali(y, deed.part, kit.roomC);
+  }
 }

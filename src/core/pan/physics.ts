@@ -9,6 +9,7 @@ import {
   amount,
   amountMassKg,
   createRates,
+  type Rates,
   type ReactionFlow,
   type Surroundings,
   waterMassKg,
@@ -90,10 +91,9 @@ function scaleOf(): Float64Array {
   return scale;
 }
 
-/** Builds the equations for one kit and one set of parameter values. */
-export function createPan(prepared: PreparedKit, values: ModelValues): Pan {
+/** Builds the equations for one kit and one set of parameter values; the rates, costly to tabulate, may be kept from a former one. */
+export function createPan(prepared: PreparedKit, values: ModelValues, rates: Rates = createRates(values)): Pan {
   const { curve, areaM2, panJPerK, sideLoss, surfaceLoss, heats, kit } = prepared;
-  const rates = createRates(values);
   const heat = new Float64Array(heats.count);
   const holders: WaterHolders = { sucroseKg: 0, hexoseKg: 0, maltKg: 0 };
   const around: Surroundings = { temperatureC: 20, syrupKg: 1, waterKg: 1, base: 0, citricMol: 0, maltKg: 0 };

@@ -1,0 +1,147 @@
+/** What an option takes: how it is written, read and checked. Everything that is refused says what is allowed. */
+import { type Dimension, dimensions } from '../core/units/dimension.ts';
+import { formatQuantity } from '../core/units/formatQuantity.ts';
+import { parseQuantity } from '../core/units/parseQuantity.ts';
+import { QuantityError } from '../core/units/quantityError.ts';
+import type { UnitOf } from '../core/units/units.ts';
+import { writtenNumber } from '../core/units/writtenNumber.ts';
+import { suggestion } from './nearest.ts';
+import { misused, Stop } from './stop.ts';
+
+export interface Input<T> {
+  /** What stands for the value in the help. */
+  readonly placeholder: string;
+  readonly meaning: string;
+  /** @param flag the option's name, for the message */
+  readonly read: (text: string, flag: string) => T;
+  /** Text that is read when the option is left out. */
+  readonly usual?: string;
+  /** What stands in for it when it is left out, for the help alone. */
+  readonly otherwise?: string;
+  readonly required: boolean;
+}
+
+type Range = readonly [number, number];
+
+/** A quantity with its unit, in the core's unit; `shown` is the unit that limits are told in. */
+export function quantity<D extends Dimension>(
+  dimension: D,
+  meaning: string,
+  shown: UnitOf<D>,
+  range: Range,
+): Input<number> {
+  const allowed = `${range.map((limit) => formatQuantity(limit, shown)).join(' to ')}`;
+  return {
+    placeholder: `<${dimension}>`,
+    meaning,
+    required: true,
+    read: (text, flag) => within(understood(text, dimension, flag), range, { text, flag, allowed }),
+  };
+}
+
+/** Per cent, written with or without its sign; read as a share of one. */
+export function percent(meaning: string, range: Range = [0, 1]): Input<number> {
+  const allowed = `${range.map((share) => formatQuantity(share, '%').replace('%', '')).join(' to ')} %`;
+  return {
+    placeholder: '<percent>',
+    meaning,
+    required: true,
+    read: (text, flag) => within(understood(text, 'fraction', flag, '%'), range, { text, flag, allowed }),
+  };
+}
+
+/** A plain number in a fixed unit. */
+export function number(meaning: string, range: Range, unit = ''): Input<number> {
+  const allowed = `${range[0]} to ${range[1]}${unit && ` ${unit}`}`;
+  return {
+    placeholder: '<number>',
+    meaning: unit ? `${meaning}, ${unit}` : meaning,
+    required: true,
+    read: (text, flag) => {
+      const value = writtenNumber(text);
+      if (typeof value !== 'number') misused(flag, text, value.trouble, allowed);
+      return within(value, range, { text, flag, allowed });
+    },
+  };
+}
+
+/** One word of a list. */
+export function word<const Words extends readonly string[]>(meaning: string, words: Words): Input<Words[number]> {
+  return {
+    placeholder: words.length > 4 ? '<word>' : `<${words.join('|')}>`,
+    meaning: words.length > 4 ? `${meaning}: ${words.join(', ')}` : meaning,
+    required: true,
+    read: (text, flag) => {
+      const known = words.find((each) => each.toLowerCase() === text.toLowerCase());
+      if (known === undefined) {
+        misused(flag, text, `is not known${suggestion(text, words)}`, words.join(', '));
+      }
+      return known;
+    },
+  };
+}
+
+/** @param otherwise what stands in for it when it is left out, for the help */
+export function optional<T>(input: Input<T>, otherwise?: string): Input<T | undefined> {
+  return { ...input, required: false, ...(otherwise !== undefined && { otherwise }) };
+}
+
+/** The option with what it is when left out, written as a person would. */
+export function usually<T>(input: Input<T>, usual: string): Input<T> {
+  return { ...input, required: false, usual };
+}
+
+/** The same input, its value changed: for instance seconds to minutes. */
+export function mapped<A, B>(input: Input<A>, change: (value: A) => B): Input<B> {
+  return { ...input, read: (text, flag) => change(input.read(text, flag)) };
+}
+
+export type Inputs = Readonly<Record<string, Input<unknown>>>;
+export type Given<I extends Inputs> = { readonly [K in keyof I]: I[K] extends Input<infer T> ? T : never };
+/** What commander collected: the text of each option that was given. */
+export type Texts = Readonly<Record<string, unknown>>;
+
+/** `invertTime` on the command line: `--invert-time`. */
+export function flagOf(name: string): string {
+  return `--${name.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`)}`;
+}
+
+/** Reads every option of a command. */
+export function readAll<I extends Inputs>(inputs: I, texts: Texts): Given<I> {
+  const values = Object.entries(inputs).map(([name, { read, usual, required, placeholder }]) => {
+    const text = texts[name] ?? usual;
+    if (typeof text === 'string') return [name, read(text, flagOf(name))] as const;
+    if (required) {
+      const field = flagOf(name);
+      throw new Stop({ kind: 'misused', field, message: `${field} ${placeholder} is missing (see --help)` });
+    }
+    return [name, undefined] as const;
+  });
+  return Object.fromEntries(values) as Given<I>;
+}
+
+function understood<D extends Dimension>(text: string, dimension: D, flag: string, unit?: UnitOf<D>): number {
+  try {
+    return parseQuantity(text, dimension, unit);
+  } catch (error) {
+    if (!(error instanceof QuantityError)) throw error;
+    const message = `${flag}: ${error.message.slice(error.message.indexOf(': ') + 2)}`;
+    throw new Stop({ kind: 'misused', field: flag, value: text, allowed: dimensions[dimension].example, message });
+  }
+}
+
+interface Entered {
+  readonly text: string;
+  readonly flag: string;
+  readonly allowed: string;
+}
+
+/** A hair beyond a limit is rounding of a conversion, not a wish. */
+function within(value: number, [low, high]: Range, { text, flag, allowed }: Entered): number {
+  const slack = 1e-9 * Math.max(1, Math.abs(high));
+  if (!(value >= low - slack && value <= high + slack)) {
+    const message = `${flag}: '${text}' is outside the range; allowed: ${allowed}`;
+    throw new Stop({ kind: 'outsideRange', field: flag, value: text, allowed, message });
+  }
+  return Math.min(high, Math.max(low, value));
+}

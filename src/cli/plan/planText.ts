@@ -1,0 +1,111 @@
+/** A plan as a person reads it: what to weigh, what to mix, whether it fits, what to do, what to beware of. */
+import { ebcFromA430 } from '../../core/colour/scales.ts';
+import { centralValues } from '../../core/pan/model.ts';
+import type { Step } from '../../core/pan/steps.ts';
+import type { AlkaliAmounts } from '../../core/planning/amounts.ts';
+import { describe } from '../../core/planning/forecast.ts';
+import type { Plan } from '../../core/planning/plan.ts';
+import { pairs, table, wrapped } from '../table.ts';
+import { alkaliFacts, cautionsFor } from './cautions.ts';
+import type { Planning } from './makePlan.ts';
+import { bandText, ebcText, endText, stepNames } from './stepText.ts';
+
+/** Grams to a hundredth below 10 g: what a pocket scale weighs. */
+const grams = (kg: number): string => `${(kg * 1000).toFixed(kg < 0.01 ? 2 : kg < 0.1 ? 1 : 0)} g`;
+const millimetres = (m: number): string => `${(m * 1000).toFixed(0)} mm`;
+
+export function planText(planning: Planning): string {
+  const { plan } = planning;
+  const { alkali } = plan.amounts;
+  return [
+    title(plan),
+    `Weigh out\n${pairs(weighed(plan))}`,
+    ...(alkali ? [solution(alkali)] : []),
+    `Pan\n${pairs(fitRows(planning))}`,
+    `Steps\n${stepTable(planning)}`,
+    `Beware\n${cautionsFor(plan)
+      .map(({ text }) => `  ${wrapped(text, '  ')}`)
+      .join('\n')}`,
+    'Bands and odds: umberpan simulate, with the same options.',
+  ].join('\n\n');
+}
+
+function title({ request, yieldKg }: Plan): string {
+  const { name, form, syrupSolids, route } = request;
+  const what = form === 'hard' ? 'hard sugar' : `syrup of ${(100 * syrupSolids).toFixed(0)} Brix`;
+  return `${name}: ${grams(yieldKg)} of ${what}, ${route} route`;
+}
+
+function weighed({ amounts: { charge, alkali } }: Plan): [string, string][] {
+  const rows: [string, string][] = [
+    ['sugar', grams(charge.sucroseKg)],
+    ['water', grams(charge.waterKg)],
+  ];
+  if (charge.maltExtractKg > 0) rows.push(['dry malt extract', grams(charge.maltExtractKg)]);
+  if (charge.citricAcidKg > 0) rows.push(['citric acid', grams(charge.citricAcidKg)]);
+  if (alkali) {
+    const { name, words } = alkaliFacts(alkali.substance);
+    rows.push([name, `${grams(alkali.weighedKg)} (${grams(alkali.pureKg)} pure), ${words}`]);
+  }
+  return rows;
+}
+
+function solution({ substance, weighedKg, waterKg, strength, parts }: AlkaliAmounts): string {
+  const { name, hazard } = alkaliFacts(substance);
+  const kind = substance === 'sodiumHydroxide' ? 'Lye' : 'Slurry';
+  const each = (weighedKg + waterKg) / parts.length;
+  return `${kind} of ${(100 * strength).toFixed(0)} %: ${hazard(strength)}\n${pairs([
+    ['mix', `${grams(weighedKg)} ${name} into ${grams(waterKg)} cold water`],
+    ['give', `${parts.length} parts of ${grams(each)}, 30 s or more apart, when browning begins`],
+  ])}`;
+}
+
+function fitRows({ plan: { fit }, kit }: Planning): [string, string][] {
+  const { diameterM, heightM } = kit.pan;
+  const foam = fit.foamStaysIn ? 'stays in' : 'MAY RUN OVER: take a higher pan';
+  return [
+    ['inside', `${(diameterM * 100).toFixed(0)} cm across, ${(heightM * 100).toFixed(0)} cm high`],
+    ['syrup', `${millimetres(fit.depthM)} deep, ${(100 * fit.fill).toFixed(0)} % of the height (25 % allowed)`],
+    ['foam', `to ${millimetres(fit.foamM)}, ${foam}`],
+    ['probe', fit.probeCovered ? 'its tip is covered' : 'its tip is NOT COVERED: take a narrower pan'],
+    ['takes up to', `${grams(fit.mostSugarKg)} of sugar`],
+  ];
+}
+
+function stepTable({ plan, course, kit }: Planning): string {
+  const { ends } = describe(course, centralValues(kit), 1);
+  const rows = plan.steps.map((step, at) => {
+    const end = ends[at];
+    return [
+      stepNames[step.kind],
+      bandText(step),
+      dialOf(step),
+      endText(step),
+      end ? end.minutes.toFixed(0) : '',
+      end ? end.endMinute.toFixed(0) : '',
+      end && end.spoonfuls > 0 ? String(end.spoonfuls) : '',
+      end ? ebcText(ebcFromA430(end.a430)) : '',
+    ];
+  });
+  return table(
+    [
+      { head: 'step', align: 'left' },
+      { head: 'band °C', align: 'left' },
+      { head: 'dial', align: 'left' },
+      { head: 'ends', align: 'left' },
+      { head: 'min', align: 'right' },
+      { head: 'at min', align: 'right' },
+      { head: 'spoonfuls', align: 'right' },
+      { head: 'EBC', align: 'right' },
+    ],
+    rows,
+  );
+}
+
+/** The dial on the way to the band, then in it. */
+function dialOf({ kind, approachNotch, holdNotch, end }: Step): string {
+  if (kind === 'letDown') return 'off';
+  return 'heldMinutes' in end && holdNotch !== approachNotch
+    ? `${approachNotch}, then ${holdNotch}`
+    : String(approachNotch);
+}

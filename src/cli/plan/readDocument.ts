@@ -1,0 +1,39 @@
+/** JSON documents from a file or standard input, checked by the API's schemas. */
+import { readFileSync } from 'node:fs';
+import type { z } from '../../api/zod.ts';
+import { Stop } from '../stop.ts';
+
+/** Larger than any plan; a file named by mistake is not read into memory. */
+const mostCharacters = 1_000_000;
+
+/** @param file a path, or `-` for standard input */
+export function readJson(file: string, field: string): unknown {
+  const fail = (trouble: string): never => {
+    throw new Stop({ kind: 'misused', field, value: file, message: `${field} ${file}: ${trouble}` });
+  };
+  let text: string;
+  try {
+    text = readFileSync(file === '-' ? 0 : file, 'utf8');
+  } catch (error) {
+    return fail(`can't be read (${(error as NodeJS.ErrnoException).code ?? error})`);
+  }
+  if (text.length > mostCharacters) return fail('is too long for this');
+  try {
+    return JSON.parse(text);
+  } catch (error) {
+    return fail(`is not JSON: ${(error as Error).message}`);
+  }
+}
+
+/** The value as the schema knows it; every field that is wrong is named. */
+export async function checked<Schema extends z.ZodType>(
+  schema: Schema,
+  value: unknown,
+  field: string,
+): Promise<z.infer<Schema>> {
+  const result = schema.safeParse(value);
+  if (result.success) return result.data;
+  const { fieldErrors } = await import('../../api/fieldError.ts');
+  const messages = fieldErrors(result.error).map(({ message }) => message);
+  throw new Stop({ kind: 'misused', field, message: `${field}: ${messages.join('\n  ')}` });
+}

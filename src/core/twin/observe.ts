@@ -1,0 +1,82 @@
+/** What a person or a thermometer can tell the twin: what each member would expect, how sure the observation is, what it may correct. */
+import { ratingA430 } from '../colour/rating.ts';
+import { expectedHueIndex } from '../colour/hueIndex.ts';
+import type { ModelValues } from '../pan/physics.ts';
+import { contentsKg, dissolvedKg, place } from '../pan/state.ts';
+import type { Group } from './variables.ts';
+
+export type Observation =
+  /** The thermometer, C; `byHand` when a person typed what they read. */
+  | { readonly kind: 'reading'; readonly valueC: number; readonly byHand: boolean }
+  /** Pan contents on a scale, kg, pan taken off. */
+  | { readonly kind: 'weight'; readonly contentsKg: number }
+  /** Colour of a drop against swatches, A430 of a 10 % w/w solution. */
+  | { readonly kind: 'spoonColour'; readonly a430: number }
+  /** Colour of a weighed dilution by photo or photometer, as A430 of a 10 % w/w solution. */
+  | { readonly kind: 'dilutionColour'; readonly a430: number }
+  /** pH of a cooled dilution. */
+  | { readonly kind: 'dilutionPh'; readonly ph: number }
+  /** Solids by refractometer of a dilution, counted back to the syrup, mass fraction. */
+  | { readonly kind: 'solids'; readonly solids: number };
+
+/** A member as an observation sees it. */
+export interface Seen {
+  readonly y: Float64Array;
+  readonly values: ModelValues;
+  /** Hot pH. */
+  readonly ph: number;
+}
+
+interface Instrument {
+  readonly groups: readonly Group[];
+  /** Standard deviation in the units compared (logarithms for colour). */
+  readonly sd: number;
+  readonly expected: (seen: Seen) => number;
+  readonly observed: number;
+}
+
+/** A430 of a 10 % w/w solution of a member's sugar. */
+export function a430Of({ y, values }: Pick<Seen, 'y' | 'values'>): number {
+  const pigmentMol = Math.max(0, y[place.melanoidin] + y[place.caramel]);
+  const specific420 = (values.absorptivity420 * pigmentMol) / dissolvedKg(y);
+  const share = pigmentMol > 0 ? Math.min(1, Math.max(0, y[place.melanoidin] / pigmentMol)) : 0;
+  const { mean } = expectedHueIndex(specific420, share);
+  return ratingA430(specific420 * 10 ** (-mean / 100), 'tenPercentByWeight');
+}
+
+/** Smallest colour told from none, A430. */
+const faintest = 1e-3;
+const logColour = (seen: Seen): number => Math.log(a430Of(seen) + faintest);
+
+/** Errors: a probe's noise, a person's reading, a scale with the pan, swatches by eye (a factor 1.35), a weighed dilution (1.12), strips (assumed). */
+export function instrumentOf(observation: Observation): Instrument {
+  switch (observation.kind) {
+    case 'reading':
+      return {
+        groups: ['heat', 'water'],
+        sd: observation.byHand ? 0.7 : 0.4,
+        expected: ({ y, values }) => y[place.tipC] + values.thermometerOffsetC,
+        observed: observation.valueC,
+      };
+    case 'weight':
+      return {
+        groups: ['heat', 'water'],
+        sd: 0.003,
+        expected: ({ y }) => contentsKg(y),
+        observed: observation.contentsKg,
+      };
+    case 'solids':
+      return {
+        groups: ['heat', 'water'],
+        sd: 0.008,
+        expected: ({ y }) => dissolvedKg(y) / (dissolvedKg(y) + y[place.waterKg]),
+        observed: observation.solids,
+      };
+    case 'spoonColour':
+      return { groups: ['colour'], sd: 0.3, expected: logColour, observed: Math.log(observation.a430 + faintest) };
+    case 'dilutionColour':
+      return { groups: ['colour'], sd: 0.11, expected: logColour, observed: Math.log(observation.a430 + faintest) };
+    case 'dilutionPh':
+      return { groups: ['acidity', 'sugars'], sd: 0.4, expected: ({ ph }) => ph, observed: observation.ph };
+  }
+}
