@@ -40,6 +40,20 @@ export const limits = {
     reason: 'from here on water flashes to steam at once',
     source: practice,
   },
+  hotSpoonful: {
+    id: 'LIM-SPOONFUL',
+    value: 0.0051,
+    unit: 'kg',
+    reason: 'above 120 C never more than a teaspoon of water at once: it flashes to about 8 L of steam',
+    source: `derived from steam tables (IAPWS-IF97); the teaspoon: ${practice}`,
+  },
+  coolWater: {
+    id: 'LIM-COOL-WATER',
+    value: 0.03,
+    unit: 'kg/kg',
+    reason: 'more water at once throws hot syrup about',
+    source: practice,
+  },
   fillWithDosing: {
     id: 'LIM-FILL',
     value: 1 / 4,

@@ -75,19 +75,19 @@ export function createBoilingCurve(pressurePa: number): BoilingCurve {
     slopeKPerKg: () => slope,
     bindingJPerKg: () => read[2],
     boilsC(waterKg, holders, theta, startC) {
-      const lnWater = Math.log(waterKg);
       let t = startC;
       for (let i = 0; i < 8; i++) {
         vapour.read(t, air);
         const activity = Math.min(1, Math.exp(lnPressure - air[0]));
         const activitySlope = activity < 1 ? -activity * air[1] : 0;
-        const power = activity ** 8;
+        const fourth = activity * activity * activity * activity;
+        const power = fourth * fourth;
         const held =
           holders.sucroseKg + holders.hexoseKg * (1.32 + 0.58 * power) + holders.maltKg * (0.91 - 0.01 * activity);
         const heldSlope = ((holders.hexoseKg * 4.64 * power) / activity - holders.maltKg * 0.01) * activitySlope;
         const damping = Math.min(1, (1 - activity) / 0.3);
         const dampingSlope = damping < 1 ? -activitySlope / 0.3 : 0;
-        const lnRatio = lnWater - Math.log(held) - 0.13 * theta * damping;
+        const lnRatio = Math.log(waterKg / held) - 0.13 * theta * damping;
         curve.read(lnRatio, read);
         const beyond = Math.min(0, lnRatio - lnRatioLow);
         const error = t - read[0] - read[1] * beyond;
@@ -95,8 +95,8 @@ export function createBoilingCurve(pressurePa: number): BoilingCurve {
         const move = error / dError;
         t -= move;
         slope = read[1] / (dError * waterKg);
-        // Newton's error is about the square of its last move.
-        if (Math.abs(move) < 1e-3) break;
+        // Newton's error is the square of its last move times the bend of the curve, less than 0.02 per K.
+        if (Math.abs(move) < 5e-3) break;
       }
       return t;
     },

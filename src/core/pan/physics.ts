@@ -20,6 +20,7 @@ import type { LossLaw } from './losses.ts';
 import { heatOf, type PreparedKit } from './preparedKit.ts';
 import type { System } from './rosenbrock.ts';
 import { dissolvedKg, movingCount, place, stateSize } from './state.ts';
+import { createStiffBlock } from './stiffBlock.ts';
 
 export type ModelParameter = ReactionParameter | KitParameter;
 export type ModelValues = Values<ModelParameter>;
@@ -45,13 +46,18 @@ const ionHexoseKg = 0.18;
 /** Less water than this is not told apart from none, kg. */
 const driestKg = 1e-6;
 
-/** Diffusion of water in hot syrup, m2/s: 5e-10 at 7 % water, rising with water (assumed). */
-function waterDiffusion(waterShare: number): number {
-  return 5e-10 * Math.exp(12 * (Math.min(waterShare, 0.3) - 0.07));
-}
+/** Diffusion of water in hot syrup: 5e-10 m2/s at 7 % water, rising with water to 30 % (assumed). */
+const diffusionAt7PercentM2PerS = 5e-10;
+const diffusionRise = 12;
 
+/** Heat lost by a law, times a factor, W. */
 function lossW(law: LossLaw, factor: number, aboveRoomK: number): number {
   return factor * aboveRoomK * (law.linear + law.quadratic * aboveRoomK);
+}
+
+/** Slope of the same, W/K. */
+function lossSlope(law: LossLaw, factor: number, aboveRoomK: number): number {
+  return factor * (law.linear + 2 * law.quadratic * aboveRoomK);
 }
 
 /** What the last evaluation found beside the derivatives. */
@@ -82,7 +88,8 @@ function scaleOf(): Float64Array {
   scale[place.caramel] = scale[place.fragments] = scale[place.colourless] = scale[place.acid] = 1e-2;
   scale[place.base] = scale[place.caustic] = scale[place.lime] = 2e-2;
   scale[place.sucrose] = scale[place.crystals] = 1;
-  scale[place.waterKg] = 0.05;
+  // A roast ends with some 5 g of water, which set its temperature.
+  scale[place.waterKg] = 0.005;
   scale[place.enthalpyJ] = 1e5;
   scale[place.panC] = scale[place.tipC] = 50;
   scale[place.burnerW] = 300;
@@ -100,58 +107,73 @@ export function createPan(prepared: PreparedKit, values: ModelValues, rates: Rat
   const flow: ReactionFlow = { water: 0, inverted: 0 };
   const view: PanView = { temperatureC: 20, boilsC: 100, boilingKgPerS: 0, steamKgPerS: 0, warmingKPerS: 0, ph: 5.5 };
   const boilW = values.boilConductance * areaM2;
-  const filmRatio = values.thickFilm / values.thinFilm;
+  const thinFilmW = values.thinFilm * areaM2;
+  const lnFilmRatio = Math.log(values.thickFilm / values.thinFilm);
+  const airW = values.evaporationFactor * airSideKgPerM2S * areaM2;
+  const roomShare = roomVapourPa / curve.pressurePa;
+  // Penetration theory (Higbie 1935): 2 sqrt(D / (pi t)), here for D at 7 % water.
+  const renewal = 2 * Math.sqrt(diffusionAt7PercentM2PerS / (Math.PI * values.surfaceRenewalS)) * syrupDensity * areaM2;
   let ringW = 0;
-  // Left by `evaluate` for the linearisation.
-  let dry = 0;
-  let filmW = 0;
-  let capacity = 0;
-  let boilShare = 0;
+  // Left by `evaluate` for the linearisation and for the next first guesses; an object, since it is written in the inner loop.
+  const found = {
+    heatsAtC: 20.5,
+    boilsAtKg: 0.5,
+    boilSlope: 0.5,
+    binding: 0.5,
+    dry: 0.5,
+    filmW: 0.5,
+    capacity: 0.5,
+    boilShare: 0.5,
+  };
+  heats.read(found.heatsAtC, heat);
 
-  /** Temperature from heat content, by Newton's method from the last one. */
+  /** Temperature from heat content, by Newton's method from where the heats were read last. */
   function settle(y: Float64Array): void {
-    dry = dissolvedKg(y);
+    const dry = dissolvedKg(y);
     const solids = dry + y[place.crystals] * amountMassKg[amount.sucrose];
     const water = y[place.waterKg];
-    let t = Number.isFinite(view.temperatureC) ? view.temperatureC : 100;
     for (let i = 0; i < 12; i++) {
-      heats.read(t, heat);
-      capacity = water * heat[heatOf.waterCapacity] + solids * heat[heatOf.dryCapacity];
-      const move = (water * heat[heatOf.water] + solids * heat[heatOf.dry] - y[place.enthalpyJ]) / capacity;
-      t = Math.min(200, Math.max(0, t - move));
-      if (Math.abs(move) < 1e-4) break;
+      found.capacity = water * heat[heatOf.waterCapacity] + solids * heat[heatOf.dryCapacity];
+      const excess = water * heat[heatOf.water] + solids * heat[heatOf.dry] - y[place.enthalpyJ];
+      const t = Math.min(200, Math.max(0, found.heatsAtC - excess / found.capacity));
+      view.temperatureC = t;
+      if (Math.abs(t - found.heatsAtC) < 1e-4) break;
+      found.heatsAtC = Number.isFinite(t) ? t : 100;
+      heats.read(found.heatsAtC, heat);
     }
-    view.temperatureC = t;
+    found.dry = dry;
   }
 
   /** The part of the dissolved matter that holds water like hexose: everything but sucrose and malt extract. */
-  function findBoil(y: Float64Array): void {
+  function findBoil(y: Float64Array, water: number): void {
     holders.sucroseKg = y[place.sucrose] * amountMassKg[amount.sucrose];
     holders.maltKg = y[place.maltKg];
-    holders.hexoseKg = dry - holders.sucroseKg - holders.maltKg - y[place.mineralKg] + ionHexoseKg * y[place.base];
-    const startC = Number.isFinite(view.boilsC) ? view.boilsC : 120;
-    view.boilsC = curve.boilsC(Math.max(y[place.waterKg], driestKg), holders, values.boilingTheta, startC);
+    holders.hexoseKg =
+      found.dry - holders.sucroseKg - holders.maltKg - y[place.mineralKg] + ionHexoseKg * y[place.base];
+    const guessC = view.boilsC + found.boilSlope * (water - found.boilsAtKg);
+    view.boilsC = curve.boilsC(water, holders, values.boilingTheta, Number.isFinite(guessC) ? guessC : 120);
+    found.boilSlope = curve.slopeKPerKg();
+    found.binding = curve.bindingJPerKg();
+    found.boilsAtKg = water;
   }
 
   /** Steam by diffusion through the surface and the air above it, kg/s. */
   function quietSteam(waterShare: number, latent: number): number {
-    const bound = latent + curve.bindingJPerKg();
     const kelvin = view.temperatureC + 273.15;
-    const exponent = ((bound * waterMassKg) / 8.314462618) * (1 / (view.boilsC + 273.15) - 1 / kelvin);
+    const exponent =
+      (((latent + found.binding) * waterMassKg) / 8.314462618) * (1 / (view.boilsC + 273.15) - 1 / kelvin);
     const surface = surfaceVapourLimit / (1 + surfaceVapourLimit * Math.exp(-exponent));
-    const room = roomVapourPa / curve.pressurePa;
-    const air = airSideKgPerM2S * areaM2 * Math.log((1 - Math.min(room, surface)) / (1 - surface));
-    const renewal = 2 * Math.sqrt(waterDiffusion(waterShare) / (Math.PI * values.surfaceRenewalS));
-    const liquid = renewal * syrupDensity * waterShare * areaM2;
-    return (values.evaporationFactor * air * liquid) / (values.evaporationFactor * air + liquid);
+    const air = airW * Math.log((1 - Math.min(roomShare, surface)) / (1 - surface));
+    const liquid = renewal * Math.exp(0.5 * diffusionRise * (Math.min(waterShare, 0.3) - 0.07)) * waterShare;
+    return (air * liquid) / (air + liquid);
   }
 
   function evaluate(y: Float64Array, dy: Float64Array): void {
-    settle(y);
-    findBoil(y);
-    const t = view.temperatureC;
     const water = Math.max(y[place.waterKg], driestKg);
-    const syrup = dry + water;
+    settle(y);
+    findBoil(y, water);
+    const t = view.temperatureC;
+    const syrup = found.dry + water;
     const waterShare = water / syrup;
     const latent = heat[heatOf.steam] - heat[heatOf.water];
 
@@ -167,19 +189,19 @@ export function createPan(prepared: PreparedKit, values: ModelValues, rates: Rat
     const above = t - view.boilsC;
     const root = Math.sqrt(above * above + boilOnsetK * boilOnsetK);
     const superheat = 0.5 * (above + root);
-    boilShare = 0.5 * (1 + above / root);
-    const boiling = (boilW * superheat) / (latent + curve.bindingJPerKg());
+    found.boilShare = 0.5 * (1 + above / root);
+    const boiling = (boilW * superheat) / (latent + found.binding);
     const steam = boiling + quietSteam(waterShare, latent);
     view.boilingKgPerS = boiling;
     view.steamKgPerS = steam;
 
     // Film between pan and syrup: falls from thin to thick between 80 and 96 % solids.
     const s = Math.min(1, Math.max(0, (0.2 - waterShare) / 0.16));
-    filmW = areaM2 * values.thinFilm * filmRatio ** (s * s * (3 - 2 * s));
-    const toSyrup = filmW * (y[place.panC] - t);
+    found.filmW = thinFilmW * Math.exp(lnFilmRatio * s * s * (3 - 2 * s));
+    const toSyrup = found.filmW * (y[place.panC] - t);
     const sideLost = lossW(sideLoss, values.lossFactor, y[place.panC] - kit.roomC);
     const surfaceLost = lossW(surfaceLoss, values.lossFactor, t - kit.roomC);
-    const steamHeat = steam * (heat[heatOf.steam] + curve.bindingJPerKg());
+    const steamHeat = steam * (heat[heatOf.steam] + found.binding);
 
     // Dissolving: slows as the solution nears saturation.
     const crystals = y[place.crystals];
@@ -202,7 +224,7 @@ export function createPan(prepared: PreparedKit, values: ModelValues, rates: Rat
     dy[place.enthalpyJ] = toSyrup - surfaceLost - steamHeat + reactionHeat;
     view.warmingKPerS =
       (dy[place.enthalpyJ] - heat[heatOf.water] * dy[place.waterKg] + heat[heatOf.dry] * waterMassKg * flow.water) /
-      capacity;
+      found.capacity;
     dy[place.panC] = (y[place.burnerW] - toSyrup - sideLost) / panJPerK;
     dy[place.burnerW] = (ringW - y[place.burnerW]) / values.stoveLagS;
     dy[place.tipC] = (t - y[place.tipC]) / values.thermometerLagS;
@@ -213,7 +235,34 @@ export function createPan(prepared: PreparedKit, values: ModelValues, rates: Rat
     dy[place.reactionJ] = reactionHeat;
   }
 
-  const block = createBlock();
+  const block = createStiffBlock({
+    ringRate: 1 / values.stoveLagS,
+    tipRate: 1 / values.thermometerLagS,
+    causticRate: 1 / values.causticMixingS,
+    limeRate: 1 / values.limeReleaseS,
+    panJPerK,
+    capacityJPerK: 1,
+    waterJPerKg: 0,
+    steamJPerKg: 0,
+    filmWPerK: 0,
+    sideWPerK: 0,
+    surfaceWPerK: 0,
+    steamPerK: 0,
+    steamPerKg: 0,
+  });
+
+  /** Linearises about the state evaluated last. */
+  function linearise(y: Float64Array): void {
+    const { terms } = block;
+    terms.capacityJPerK = found.capacity;
+    terms.waterJPerKg = heat[heatOf.water];
+    terms.steamJPerKg = heat[heatOf.steam] + found.binding;
+    terms.filmWPerK = found.filmW;
+    terms.sideWPerK = lossSlope(sideLoss, values.lossFactor, y[place.panC] - kit.roomC);
+    terms.surfaceWPerK = lossSlope(surfaceLoss, values.lossFactor, view.temperatureC - kit.roomC);
+    terms.steamPerK = (boilW * found.boilShare) / (heat[heatOf.steam] - heat[heatOf.water] + found.binding);
+    terms.steamPerKg = -terms.steamPerK * found.boilSlope;
+  }
 
   return {
     size: movingCount,
@@ -225,120 +274,9 @@ export function createPan(prepared: PreparedKit, values: ModelValues, rates: Rat
     },
     derivatives: evaluate,
     factor(y, d) {
-      // Uses what the evaluation at the same y left behind.
-      const latent = heat[heatOf.steam] - heat[heatOf.water];
-      const perK = (boilW * boilShare) / (latent + curve.bindingJPerKg());
-      const perKg = -perK * curve.slopeKPerKg();
-      const aboveRoom = view.temperatureC - kit.roomC;
-      const surface = values.lossFactor * (surfaceLoss.linear + 2 * surfaceLoss.quadratic * aboveRoom);
-      const side = values.lossFactor * (sideLoss.linear + 2 * sideLoss.quadratic * (y[place.panC] - kit.roomC));
-      block.factor({
-        d,
-        lagRate: 1 / values.stoveLagS,
-        tipRate: 1 / values.thermometerLagS,
-        causticRate: 1 / values.causticMixingS,
-        limeRate: 1 / values.limeReleaseS,
-        panJPerK,
-        filmW,
-        side,
-        surface,
-        capacity,
-        waterJ: heat[heatOf.water],
-        steamJ: heat[heatOf.steam] + curve.bindingJPerKg(),
-        perK,
-        perKg,
-      });
+      linearise(y);
+      block.factor(d);
     },
     solve: block.solve,
-  };
-}
-
-/** Terms of the linearised stiff block. */
-interface BlockTerms {
-  d: number;
-  lagRate: number;
-  tipRate: number;
-  causticRate: number;
-  limeRate: number;
-  panJPerK: number;
-  filmW: number;
-  /** Slopes of the losses, W/K. */
-  side: number;
-  surface: number;
-  capacity: number;
-  waterJ: number;
-  steamJ: number;
-  /** Change of steam with temperature and with water, kg/s for each K and kg. */
-  perK: number;
-  perKg: number;
-}
-
-/** Solver of the stiff block: ring first, then pan, heat and water together, then the thermometer; the rest is explicit. */
-function createBlock() {
-  let terms: BlockTerms | undefined;
-  const m = new Float64Array(9);
-  let hPerT = 0;
-  let wPerT = 0;
-
-  return {
-    factor(t: BlockTerms): void {
-      terms = t;
-      // Temperature follows heat content and water: dT = (dH - h_water dW) / capacity.
-      hPerT = 1 / t.capacity;
-      wPerT = -t.waterJ / t.capacity;
-      const heatPerT = -t.filmW - t.surface - t.perK * t.steamJ;
-      const heatPerW = heatPerT * wPerT - t.perKg * t.steamJ;
-      const waterPerT = -t.perK;
-      m[0] = t.d + (t.filmW + t.side) / t.panJPerK;
-      m[1] = (-t.filmW * hPerT) / t.panJPerK;
-      m[2] = (-t.filmW * wPerT) / t.panJPerK;
-      m[3] = -t.filmW;
-      m[4] = t.d - heatPerT * hPerT;
-      m[5] = -heatPerW;
-      m[6] = 0;
-      m[7] = -waterPerT * hPerT;
-      m[8] = t.d - waterPerT * wPerT + t.perKg;
-    },
-    solve(r: Float64Array): void {
-      const t = terms as BlockTerms;
-      const explicit = 1 / t.d;
-      const burner = r[place.burnerW] / (t.d + t.lagRate);
-      const r0 = r[place.panC] + burner / t.panJPerK;
-      const r1 = r[place.enthalpyJ];
-      const r2 = r[place.waterKg];
-      const tip = r[place.tipC];
-      const caustic = r[place.caustic] / (t.d + t.causticRate);
-      const lime = r[place.lime] / (t.d + t.limeRate);
-      const base = r[place.base];
-      const heatIn = r[place.heatInJ];
-      const lost = r[place.lostJ];
-      const steamKg = r[place.steamKg];
-      const steamJ = r[place.steamJ];
-      for (let i = 0; i < movingCount; i++) r[i] *= explicit;
-      // Elimination without pivoting: the diagonal dominates.
-      const f1 = m[3] / m[0];
-      const a11 = m[4] - f1 * m[1];
-      const a12 = m[5] - f1 * m[2];
-      const b1 = r1 - f1 * r0;
-      const f2 = m[7] / a11;
-      const water = (r2 - f2 * b1) / (m[8] - f2 * a12);
-      const heat = (b1 - a12 * water) / a11;
-      r[place.waterKg] = water;
-      r[place.enthalpyJ] = heat;
-      r[place.panC] = (r0 - m[1] * heat - m[2] * water) / m[0];
-      r[place.burnerW] = burner;
-      r[place.tipC] = (tip + t.tipRate * (hPerT * heat + wPerT * water)) / (t.d + t.tipRate);
-      r[place.caustic] = caustic;
-      r[place.lime] = lime;
-      // Partners of the block, linearised alike so that balances close to rounding: base gains what caustic and lime lose.
-      r[place.base] = explicit * (base + t.causticRate * caustic + t.limeRate * lime);
-      // So do the running totals of what leaves and enters.
-      const temperature = hPerT * heat + wPerT * water;
-      const steam = t.perK * temperature + t.perKg * water;
-      r[place.heatInJ] = explicit * (heatIn + burner);
-      r[place.lostJ] = explicit * (lost + t.side * r[place.panC] + t.surface * temperature);
-      r[place.steamKg] = explicit * (steamKg + steam);
-      r[place.steamJ] = explicit * (steamJ + t.steamJ * steam);
-    },
   };
 }

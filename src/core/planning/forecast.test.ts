@@ -2,7 +2,8 @@ import { expect, test } from 'vitest';
 import { defaultKit } from '../pan/kit.ts';
 import { prepareKit } from '../pan/preparedKit.ts';
 import { normalNumbers } from '../reactions/normal.ts';
-import { drawOf, rangeOf, summarise } from './forecast.ts';
+import { rangeOf } from '../twin/range.ts';
+import { drawOf, summarise } from './forecast.ts';
 import { planFor } from './plan.ts';
 import { defaultRequest } from './request.ts';
 
@@ -38,7 +39,7 @@ test('the same seed gives the same forecast, another seed another', () => {
 test('bands are ordered, and the central course lies within most of its own temperature band', () => {
   const { bands, steps } = forecastOf(64, 2);
   for (const { low, high } of Object.values(bands)) {
-    low.forEach((value, row) => expect(value).toBeLessThanOrEqual(high[row]));
+    for (const [row, value] of low.entries()) expect(value).toBeLessThanOrEqual(high[row]);
   }
   expect(steps.map(({ kind }) => kind)).toEqual(['dissolve', 'climb', 'invert', 'brown', 'roast']);
   const { readingC } = planned.kind === 'plan' ? planned.course : { readingC: [] };

@@ -7,13 +7,8 @@ import type { ModelValues } from '../pan/physics.ts';
 import type { PreparedKit } from '../pan/preparedKit.ts';
 import { simulate } from '../pan/simulate.ts';
 import type { StepKind } from '../pan/steps.ts';
+import { type Range, rangeOf } from '../twin/range.ts';
 import { type Plan, poured } from './plan.ts';
-
-export interface Range {
-  readonly low: number;
-  readonly mid: number;
-  readonly high: number;
-}
 
 /** What is followed over time. Colour is A430 of a 10 % w/w solution. */
 export const traceNames = ['readingC', 'waterShare', 'ph', 'inverted', 'a430'] as const;
@@ -74,18 +69,6 @@ export interface Forecast {
   readonly yieldKg: Range;
   /** Bands over time, a row each `drawEveryS`, while at least half of the draws are still cooking. */
   readonly bands: Readonly<Record<TraceName, { readonly low: Float64Array; readonly high: Float64Array }>>;
-}
-
-/** The marks below which 10 %, 50 % and 90 % of the values lie. */
-export function rangeOf(values: readonly number[]): Range {
-  const sorted = Float64Array.from(values).sort();
-  const at = (share: number): number => {
-    const position = share * (sorted.length - 1);
-    const i = Math.floor(position);
-    const above = sorted[Math.min(i + 1, sorted.length - 1)];
-    return sorted[i] + (position - i) * (above - sorted[i]);
-  };
-  return { low: at(0.1), mid: at(0.5), high: at(0.9) };
 }
 
 export function summarise(plan: Plan, draws: readonly Draw[]): Forecast {

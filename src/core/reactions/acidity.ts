@@ -19,9 +19,13 @@ export function waterPk(temperatureC: number): number {
   return -12 * (Math.log10(1 + q) - bound) + gas + 2 * Math.log10(0.018015268);
 }
 
-/** pK of hexose hydroxyls: its value at 120 C carried by an ionisation enthalpy of 33 kJ/mol (from memory). */
+/** Ionisation enthalpy of hexose hydroxyls, kJ/mol (from memory). */
+export const sugarIonisationKJ = 33;
+
+/** pK of hexose hydroxyls: its value at 120 C carried by the ionisation enthalpy. */
 export function sugarPk(pkAt120C: number, temperatureC: number): number {
-  return pkAt120C + (33e3 / (8.314462618 * Math.LN10)) * (1 / (temperatureC + 273.15) - 1 / 393.15);
+  const perKelvin = (sugarIonisationKJ * 1000) / (8.314462618 * Math.LN10);
+  return pkAt120C + perKelvin * (1 / (temperatureC + 273.15) - 1 / 393.15);
 }
 
 /** Citric acid in syrup: pK 3.13, 4.76, 6.40 at 25 C (from memory), 0.5 higher in hot low-water syrup (assumed). */
@@ -76,8 +80,8 @@ export function lnHydrogenActivity(c: Readonly<Charges>, start: number): number 
     }
     const move = Math.max(-1.5, Math.min(1.5, excess / slope));
     ln -= move;
-    // Newton's error is about the square of its last move.
-    if (Math.abs(move) < 1e-4) return ln;
+    // Newton's error is less than the square of its last move.
+    if (Math.abs(move) < 5e-4) return ln;
   }
   return ln;
 }

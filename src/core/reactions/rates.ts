@@ -2,7 +2,7 @@
  * Speed of every reaction of `scheme.ts` in a batch, written out for speed: constants are read from curves over temperature,
  * and the hot pH comes from the charge balance of `acidity.ts`.
  */
-import { type Charges, lnHydrogenActivity, sugarPk, waterPk } from './acidity.ts';
+import { type Charges, lnHydrogenActivity, sugarIonisationKJ, waterPk } from './acidity.ts';
 import { arrhenius, arrheniusSlope } from './arrhenius.ts';
 import { type Sampled, sampleCurves, slopeOf } from './curves.ts';
 import type { ReactionParameter } from './parameters.ts';
@@ -63,19 +63,48 @@ const curveOrder = {
 
 type ReactionValues = Readonly<Record<ReactionParameter, number>>;
 
+/** Roast sets in over this width, K (assumed). */
+const roastWidthK = 2.5;
+
 /** Roast begins at about 148 C: the share (0 to 1) of the roast multiplier in force (assumed). */
 export function roastShare(temperatureC: number): number {
-  return 1 / (1 + Math.exp(-(temperatureC - 148) / 2.5));
+  return 1 / (1 + Math.exp(-(temperatureC - 148) / roastWidthK));
+}
+
+function arrheniusLaw(atReference: number, energyKJ: number, referenceC: number): Sampled {
+  return {
+    value: (t) => arrhenius(atReference, energyKJ, referenceC, t),
+    slope: (t) => arrheniusSlope(atReference, energyKJ, referenceC, t),
+  };
+}
+
+/** Ion product of water; the same for every draw, and costly. */
+const waterIonisation = remembered((t) => 10 ** -waterPk(t));
+
+/** A function and its slope that are worked out once for each x asked for. */
+function remembered(value: (x: number) => number): Sampled {
+  const known = new Map<number, readonly [number, number]>();
+  const at = (x: number): readonly [number, number] => {
+    const found = known.get(x) ?? [value(x), slopeOf(value, 0.05)(x)];
+    known.set(x, found);
+    return found;
+  };
+  return { value: (x) => at(x)[0], slope: (x) => at(x)[1] };
 }
 
 /** The temperature-dependent constants of the scheme, per second and mol/L. */
 function curvesOf(p: ReactionValues): Readonly<Record<keyof typeof curveOrder, Sampled>> {
-  const perSecond = (perMinute: number, energyKJ: number, referenceC: number): Sampled => ({
-    value: (t) => arrhenius(perMinute / 60, energyKJ, referenceC, t),
-    slope: (t) => arrheniusSlope(perMinute / 60, energyKJ, referenceC, t),
+  const perSecond = (perMinute: number, energyKJ: number, referenceC: number): Sampled =>
+    arrheniusLaw(perMinute / 60, energyKJ, referenceC);
+  const lnRoast = Math.log(p.roastMultiplier);
+  const roasted = (k: Sampled): Sampled => ({
+    value: (t) => k.value(t) * Math.exp(lnRoast * roastShare(t)),
+    slope: (t) => {
+      const share = roastShare(t);
+      const lnSlope = (lnRoast * share * (1 - share)) / roastWidthK;
+      return (k.slope(t) + k.value(t) * lnSlope) * Math.exp(lnRoast * share);
+    },
   });
-  const smooth = (value: (t: number) => number): Sampled => ({ value, slope: slopeOf(value, 0.05) });
-  const roasted = (k: Sampled): Sampled => smooth((t) => k.value(t) * p.roastMultiplier ** roastShare(t));
   return {
     inversion: perSecond(p.inversionRate130, p.inversionEnergy, 130),
     scission: perSecond(p.scissionRate150, p.scissionEnergy, 150),
@@ -92,8 +121,8 @@ function curvesOf(p: ReactionValues): Readonly<Record<keyof typeof curveOrder, S
     prepigment: perSecond(p.prepigmentRate, p.prepigmentEnergy, 120),
     // Swift et al. 2014, ACS Catal. 4:259: ln k(381 K) = 1.44, 127 kJ/mol; furanose share 0.3 (assumed). Far outside its pH: an order of magnitude.
     hmf: perSecond(0.3 * Math.exp(1.44), 127, 107.85),
-    waterK: smooth((t) => 10 ** -waterPk(t)),
-    sugarK: smooth((t) => 10 ** -sugarPk(p.sugarPk120, t)),
+    waterK: waterIonisation,
+    sugarK: arrheniusLaw(10 ** -p.sugarPk120, sugarIonisationKJ, 120),
   };
 }
 
@@ -171,10 +200,10 @@ export function createRates(p: ReactionValues): Rates {
       const byHydroxide = Math.exp(p.hydroxideOrder * lnBase);
       const byPigmentPh = Math.exp(p.pigmentPhOrder * lnBase);
       const byAmadoriPh = Math.exp(p.amadoriPhOrder * Math.min(lnBase, 1.7 * Math.LN10));
-      const waterDensity = around.waterKg / litres;
+      // By hydrogen ions, to the power `waterOrder` of the water's density.
+      const byAcid = Math.exp(lnH + p.waterOrder * Math.log(around.waterKg / litres));
 
-      const inversion =
-        (k[curveOrder.inversion] * aH * waterDensity ** p.waterOrder + k[curveOrder.scission]) * y[amount.sucrose];
+      const inversion = (k[curveOrder.inversion] * byAcid + k[curveOrder.scission]) * y[amount.sucrose];
       const isomerisation =
         byHydroxide *
         (k[curveOrder.glucoseToFructose] * y[amount.glucose] - k[curveOrder.fructoseToGlucose] * y[amount.fructose]);

@@ -25,6 +25,7 @@ export interface Seen {
   readonly values: ModelValues;
   /** Hot pH. */
   readonly ph: number;
+  readonly temperatureC: number;
 }
 
 interface Instrument {

@@ -1,0 +1,148 @@
+/** One piece of advice at a time: what to do next, why, what it will do, and how long there is. */
+import { dissolvedKg, place } from '../pan/state.ts';
+import type { Deed } from '../pan/steps.ts';
+import type { Kit } from '../pan/kit.ts';
+import type { Step } from '../pan/steps.ts';
+import { type Range, rangeOf } from '../twin/range.ts';
+import type { Twin } from '../twin/twin.ts';
+import { alkaliPart, type Candidate, type Situation, steering } from './candidates.ts';
+import { limits } from './limits.ts';
+import { costOf, type Horizon, type Outlook, outlook, shareEverAbove } from './outlook.ts';
+import { isOver, type Progress } from './progress.ts';
+
+export type Urgency = 'act now' | 'act soon' | 'go on';
+
+export interface Advice {
+  readonly kind: 'steer' | 'wait' | 'alkali' | 'cool first' | 'next step' | 'pour' | 'off the heat';
+  readonly deeds: readonly Deed[];
+  readonly urgency: Urgency;
+  /** Temperature expected at the end of the outlook, and chance of leaving the band within a minute if nothing is done. */
+  readonly expectedC: Range;
+  readonly leavesBand: number;
+  /** Equivalent minutes of the hold still to go. */
+  readonly minutesLeft: number | undefined;
+}
+
+export interface Cooking {
+  readonly twin: Twin;
+  readonly kit: Kit;
+  readonly steps: readonly Step[];
+  readonly progress: Progress;
+}
+
+/** A person needs about 25 s from a card on the screen to the act (assumed; ALM-5). */
+export const usualHorizon: Horizon = { reactionS: 25, everyS: 15, rows: 12, members: 32 };
+
+/** A turn of the dial is given this long to tell before the next, unless the band is about to be left, s. */
+const restS = 90;
+
+/** Advice to act must better going on by this much, K min: no fidgeting. */
+const worthwhile = 0.4;
+
+export function situationOf({ twin, kit, steps, progress }: Cooking): Situation {
+  const temperature = rangeOf(twin.members.map((m) => m.temperatureC));
+  const dry = rangeOf(twin.members.map((m) => dissolvedKg(m.y))).mid;
+  const water = rangeOf(twin.members.map((m) => m.y[place.waterKg])).mid;
+  return {
+    timeS: twin.timeS,
+    kit,
+    steps,
+    progress,
+    notch: twin.notch,
+    temperatureC: temperature.mid,
+    highC: temperature.high,
+    syrupKg: dry + water,
+    solids: dry / (dry + water),
+  };
+}
+
+/**
+ * Chooses by forecasting each deed that `candidates.ts` allows.
+ *
+ * @param horizon how far and how finely to look
+ */
+export function advise(cooking: Cooking, horizon: Horizon = usualHorizon): Advice {
+  const { twin, kit, steps, progress } = cooking;
+  const now = situationOf(cooking);
+  const step = steps[progress.stepIndex];
+  const idle = outlook(twin, kit, [], horizon);
+  const base = { leavesBand: leavesBandWithin(idle, step, 60), minutesLeft: minutesLeft(progress, step) };
+  const say = (kind: Advice['kind'], deeds: readonly Deed[], urgency: Urgency, view: Outlook): Advice => ({
+    kind,
+    deeds,
+    urgency,
+    expectedC: rangeOf(view.temperatureC[view.temperatureC.length - 1]),
+    ...base,
+  });
+
+  if (shareEverAbove(upTo(idle, 90), limits.roastTemperature.value) > 0.5) {
+    return say('off the heat', [{ kind: 'heat', notch: 0 }], 'act now', idle);
+  }
+  if (isOver(progress, step, now.temperatureC, now.solids)) {
+    const last = progress.stepIndex === steps.length - 1;
+    const deed: Deed = last ? { kind: 'pour' } : { kind: 'step', index: progress.stepIndex + 1 };
+    return say(last ? 'pour' : 'next step', [deed], 'act soon', idle);
+  }
+  if (progress.partsGiven < step.alkali.length) return alkaliAdvice(now, idle, say);
+  if (step.letDown) return letDownAdvice(now, step, idle, say);
+
+  const approaching = progress.inBandSinceS === undefined || 'reachedC' in step.end;
+  const band = wantedBand(steps, progress.stepIndex);
+  const idleCost = costOf(idle, band, approaching);
+  if (idleCost < worthwhile) return say('wait', [], 'go on', idle);
+  let best: { candidate: Candidate; view: Outlook; cost: number } | undefined;
+  const fidgety = now.timeS - progress.turnedS < restS && base.leavesBand < 0.5;
+  for (const candidate of steering(now, approaching)) {
+    if (fidgety && candidate.deeds.some(({ kind }) => kind === 'heat')) continue;
+    const view = outlook(twin, kit, candidate.deeds, horizon);
+    const cost = costOf(view, band, approaching) + candidate.trouble;
+    if (!best || cost < best.cost) best = { candidate, view, cost };
+  }
+  if (!best || idleCost - best.cost < worthwhile) return say('wait', [], 'go on', idle);
+  return say('steer', best.candidate.deeds, base.leavesBand > 0.5 ? 'act now' : 'act soon', best.view);
+}
+
+/** On the way: from where the step ends to the top of the next hold; in a hold: its band. */
+function wantedBand(steps: readonly Step[], index: number): readonly [number, number] {
+  const step = steps[index];
+  if (!('reachedC' in step.end)) return step.bandC;
+  const hold = steps.slice(index).find(({ end }) => 'heldMinutes' in end);
+  return [step.end.reachedC, hold ? hold.bandC[1] : step.end.reachedC + 4];
+}
+
+type Say = (kind: Advice['kind'], deeds: readonly Deed[], urgency: Urgency, view: Outlook) => Advice;
+
+/** Off the heat first, then part after part, each when it may go in. */
+function alkaliAdvice(now: Situation, idle: Outlook, say: Say): Advice {
+  if (now.notch > 0) return say('cool first', [{ kind: 'heat', notch: 0 }], 'act soon', idle);
+  const part = alkaliPart(now);
+  if (part) return say('alkali', part.deeds, 'act soon', idle);
+  return say('wait', [], 'go on', idle);
+}
+
+/** Ring off, then water in portions that suit the temperature. */
+function letDownAdvice(now: Situation, step: Step, idle: Outlook, say: Say): Advice {
+  if (now.notch > 0) return say('cool first', [{ kind: 'heat', notch: 0 }], 'act soon', idle);
+  if (!step.letDown || now.highC > limits.roastTemperature.value) return say('wait', [], 'go on', idle);
+  const hot = now.highC > limits.portionHotFrom.value;
+  const waterKg = hot ? step.letDown.hotPortionKg : step.letDown.coolPortionKg;
+  return say('steer', [{ kind: 'water', waterKg, spoonfuls: 0 }], 'act soon', idle);
+}
+
+function upTo(view: Outlook, seconds: number): Outlook {
+  return { ...view, temperatureC: view.temperatureC.slice(0, Math.floor(seconds / view.everyS) + 1) };
+}
+
+function leavesBandWithin(view: Outlook, { bandC }: Step, seconds: number): number {
+  const near = upTo(view, seconds).temperatureC;
+  const members = near[0].length;
+  let leaving = 0;
+  for (let m = 0; m < members; m++) {
+    if (near.some((row) => row[m] > bandC[1] || row[m] < bandC[0])) leaving++;
+  }
+  return leaving / members;
+}
+
+function minutesLeft(progress: Progress, step: Step): number | undefined {
+  return 'heldMinutes' in step.end ? Math.max(0, step.end.heldMinutes - progress.heldMinutes) : undefined;
+}

@@ -1,0 +1,81 @@
+/**
+ * Every deed that may be offered at all at this moment. What is not made here can't be advised: the limits of safety are asked
+ * before any forecast is.
+ */
+import type { Kit } from '../pan/kit.ts';
+import type { Deed, Step } from '../pan/steps.ts';
+import { alkaliBlockedBy, limits } from './limits.ts';
+import type { Progress } from './progress.ts';
+
+export interface Situation {
+  readonly timeS: number;
+  readonly kit: Kit;
+  readonly steps: readonly Step[];
+  readonly progress: Progress;
+  readonly notch: number;
+  /** Temperature of the syrup: middle, and the mark below which nine in ten members lie. */
+  readonly temperatureC: number;
+  readonly highC: number;
+  /** Syrup in the pan, kg. */
+  readonly syrupKg: number;
+  readonly solids: number;
+}
+
+export interface Candidate {
+  readonly id: string;
+  /** Deeds to do together; none: go on as it is. */
+  readonly deeds: readonly Deed[];
+  /** What it costs the cook, against a K outside the band for a minute. */
+  readonly trouble: number;
+}
+
+/** Largest spoonful above 120 C, and cooler, kg of water. */
+export function mostWaterKg(s: Situation): number {
+  if (s.highC > limits.roastTemperature.value) return 0;
+  return s.highC > limits.portionHotFrom.value ? limits.hotSpoonful.value : limits.coolWater.value * s.syrupKg;
+}
+
+function turn(s: Situation, to: number): Deed[] {
+  const notch = Math.min(s.kit.stove.notches, Math.max(0, Math.round(to)));
+  return notch === s.notch ? [] : [{ kind: 'heat', notch }];
+}
+
+function spoonfuls(s: Situation): Candidate[] {
+  const spoonKg = s.kit.spoonM3 * 1000;
+  const sizes = [0.5, 1].filter((size) => size * spoonKg <= mostWaterKg(s));
+  return sizes.map((size) => ({
+    id: `water-${size}`,
+    deeds: [{ kind: 'water', waterKg: size * spoonKg, spoonfuls: size }],
+    trouble: 0.5 + 0.3 * size,
+  }));
+}
+
+/** Turns of the dial: one or two steps, or off; never above what the plan foresees for the step, nor up when it is too hot. */
+function turns(s: Situation): Candidate[] {
+  const step = s.steps[s.progress.stepIndex];
+  const most = Math.min(s.kit.stove.notches, Math.max(step.approachNotch, step.holdNotch) + 1);
+  const up = s.highC > limits.roastTemperature.value ? [] : [s.notch + 1, s.notch + 2, step.approachNotch].map((n) => Math.min(n, most));
+  const down = [s.notch - 1, s.notch - 2, 0].map((n) => Math.max(0, n));
+  const settings = new Set([...down, ...up.filter((n) => n > s.notch)]);
+  settings.delete(s.notch);
+  return [...settings].map((notch) => ({ id: `heat-${notch}`, deeds: turn(s, notch), trouble: 0.35 }));
+}
+
+/** Deeds that steer the temperature, beside waiting. On the way to a band only the dial. */
+export function steering(s: Situation, approaching: boolean): readonly Candidate[] {
+  if (approaching && s.temperatureC < s.steps[s.progress.stepIndex].bandC[0]) return turns(s);
+  const water = spoonfuls(s);
+  const lower = turn(s, s.notch - 1);
+  const both = s.notch > 0 ? water.map((c) => ({ ...c, id: `${c.id}-lower`, deeds: [...c.deeds, ...lower], trouble: c.trouble + 0.3 })) : [];
+  return [...water, ...turns(s), ...both];
+}
+
+/** The next part of alkali, if one is due and may go in now. */
+export function alkaliPart(s: Situation): Candidate | undefined {
+  const step = s.steps[s.progress.stepIndex];
+  const part = step?.alkali[s.progress.partsGiven];
+  if (!part || alkaliBlockedBy.includes(s.kit.pan.material)) return undefined;
+  if (s.highC > limits.alkaliTemperature.value) return undefined;
+  if (s.timeS < s.progress.lastPartS + step.waitS) return undefined;
+  return { id: `alkali-${s.progress.partsGiven + 1}`, deeds: [{ kind: 'alkali', part }], trouble: 0 };
+}

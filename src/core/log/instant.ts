@@ -1,0 +1,39 @@
+/** Points in time as text (RFC 3339, UTC, milliseconds) and as ms since 1970-01-01, without leap seconds. */
+
+const form = /^(\d{4})-(\d\d)-(\d\d)T(\d\d):(\d\d):(\d\d)\.(\d{3})Z$/;
+const dayMs = 86_400_000;
+
+/**
+ * Milliseconds since 1970-01-01T00:00:00.000Z.
+ * @throws RangeError for anything but `YYYY-MM-DDThh:mm:ss.sssZ` with a day and a time that exist
+ */
+export function instantMs(text: string): number {
+  const parts = form.exec(text)?.slice(1).map(Number);
+  if (parts === undefined) throw new RangeError(`time is "${text}"; allowed: YYYY-MM-DDThh:mm:ss.sssZ`);
+  const [year, month, day, hour, minute, second, ms] = parts as [
+    number,
+    number,
+    number,
+    number,
+    number,
+    number,
+    number,
+  ];
+  const isDay = month >= 1 && month <= 12 && day >= 1 && day <= daysIn(year, month);
+  if (!isDay || hour > 23 || minute > 59 || second > 59)
+    throw new RangeError(`time is "${text}", which does not exist`);
+  return daysSince1970(year, month, day) * dayMs + ((hour * 60 + minute) * 60 + second) * 1000 + ms;
+}
+
+function daysIn(year: number, month: number): number {
+  if (month === 2) return year % 4 === 0 && (year % 100 !== 0 || year % 400 === 0) ? 29 : 28;
+  return [4, 6, 9, 11].includes(month) ? 30 : 31;
+}
+
+/** Day number in the Gregorian calendar, counted in years that begin in March, so that a leap day comes last (Fliegel & Van Flandern 1968, Comm. ACM 11:657, rearranged; derived). */
+function daysSince1970(year: number, month: number, day: number): number {
+  const y = month > 2 ? year : year - 1;
+  const monthFromMarch = (month + 9) % 12;
+  const leapDays = Math.floor(y / 4) - Math.floor(y / 100) + Math.floor(y / 400);
+  return y * 365 + leapDays + Math.floor((153 * monthFromMarch + 2) / 5) + day - 719_469;
+}
