@@ -1,8 +1,8 @@
 /** One piece of advice at a time: what to do next, why, what it will do, and how long there is. */
-import { dissolvedKg, place } from '../pan/state.ts';
-import type { Deed } from '../pan/steps.ts';
+
 import type { Kit } from '../pan/kit.ts';
-import type { Step } from '../pan/steps.ts';
+import { dissolvedKg, place } from '../pan/state.ts';
+import type { Deed, Step } from '../pan/steps.ts';
 import { type Range, rangeOf } from '../twin/range.ts';
 import type { Twin } from '../twin/twin.ts';
 import { alkaliPart, type Candidate, type Situation, steering } from './candidates.ts';

@@ -54,7 +54,10 @@ function spoonfuls(s: Situation): Candidate[] {
 function turns(s: Situation): Candidate[] {
   const step = s.steps[s.progress.stepIndex];
   const most = Math.min(s.kit.stove.notches, Math.max(step.approachNotch, step.holdNotch) + 1);
-  const up = s.highC > limits.roastTemperature.value ? [] : [s.notch + 1, s.notch + 2, step.approachNotch].map((n) => Math.min(n, most));
+  const up =
+    s.highC > limits.roastTemperature.value
+      ? []
+      : [s.notch + 1, s.notch + 2, step.approachNotch].map((n) => Math.min(n, most));
   const down = [s.notch - 1, s.notch - 2, 0].map((n) => Math.max(0, n));
   const settings = new Set([...down, ...up.filter((n) => n > s.notch)]);
   settings.delete(s.notch);
@@ -66,7 +69,10 @@ export function steering(s: Situation, approaching: boolean): readonly Candidate
   if (approaching && s.temperatureC < s.steps[s.progress.stepIndex].bandC[0]) return turns(s);
   const water = spoonfuls(s);
   const lower = turn(s, s.notch - 1);
-  const both = s.notch > 0 ? water.map((c) => ({ ...c, id: `${c.id}-lower`, deeds: [...c.deeds, ...lower], trouble: c.trouble + 0.3 })) : [];
+  const both =
+    s.notch > 0
+      ? water.map((c) => ({ ...c, id: `${c.id}-lower`, deeds: [...c.deeds, ...lower], trouble: c.trouble + 0.3 }))
+      : [];
   return [...water, ...turns(s), ...both];
 }
 

@@ -14,7 +14,7 @@ const practice = 'common practice, no source';
 export const limits = {
   alkaliPerSugar: {
     id: 'LIM-ALKALI-DOSE',
-    value: 0.2,
+    value: 0.2001,
     unit: 'eq/kg',
     reason: 'more alkali (8 g NaOH or 7.4 g Ca(OH)2 for each kg of sugar) may leave free lye in the sugar',
     source: 'assumed; the cook spends about 0.2 eq/kg as acids form',

@@ -59,8 +59,8 @@ export function costOf(view: Outlook, [lowC, highC]: readonly [number, number], 
   let cost = 0;
   for (let row = 1; row < temperatureC.length; row++) {
     for (const t of temperatureC[row]) {
-      if (t > highC) cost += (t - highC) + (t - highC) ** 2;
-      else if (t < lowC) cost += approaching ? 0.4 * (lowC - t) : (lowC - t) + 0.3 * (lowC - t) ** 2;
+      if (t > highC) cost += t - highC + (t - highC) ** 2;
+      else if (t < lowC) cost += approaching ? 0.4 * (lowC - t) : lowC - t + 0.3 * (lowC - t) ** 2;
     }
   }
   return (cost * everyS) / 60 / temperatureC[0].length;

@@ -1,6 +1,7 @@
 /** How the syrup looks: a drop of it on a white plate. Pan lines and step tables are painted with this. */
 import type { Srgb } from './srgb.ts';
 import { syrupColour } from './syrup.ts';
+import { passesOverWhite } from './tristimulus.ts';
 
 /** Depth of the drop, cm; light passes it twice. */
 export const dropDepthCm = 0.3;
@@ -13,5 +14,5 @@ const syrupGPerL = 1450;
  * @param waterShare water in the syrup, mass fraction
  */
 export function dropColour(specific430: number, hueIndex: number, waterShare: number): Srgb {
-  return syrupColour(specific430 * (1 - waterShare) * syrupGPerL, 2 * dropDepthCm, hueIndex);
+  return syrupColour(specific430 * (1 - waterShare) * syrupGPerL, passesOverWhite * dropDepthCm, hueIndex);
 }

@@ -8,7 +8,7 @@ import { stepNm, wavelengthsNm } from './cie.ts';
 export type Spectrum = Float64Array | readonly number[];
 
 /** Where beer and sugar colour is measured. */
-export const referenceNm = 430;
+const referenceNm = 430;
 
 /**
  * Ratio of a pigment's absorbance at a wavelength to that at 430 nm: log A falls in a straight line, H/1000 per nm.

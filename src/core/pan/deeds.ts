@@ -13,7 +13,7 @@ const citricMolarMassKg = 0.192124;
 /** 1 mg/L of alkalinity as CaCO3 is 2 / 100.087 meq/L. */
 const eqPerMgCalciumCarbonate = 2 / 100.087e3;
 /** Heat content of cold water from the tap or with ice, at the temperature given. */
-export const iceWaterC = 1;
+const iceWaterC = 1;
 
 /** Pan and contents at room temperature, ring off, sugar not dissolved yet. */
 export function filledPan(charge: Charge, kit: Kit, values: ModelValues): Float64Array {
@@ -46,7 +46,7 @@ export function equivalentsOf(part: AlkaliPart): number {
 }
 
 /** Adds a part of alkali at room temperature: dissolved caustic or slurried lime, which then mix in at their own pace. */
-export function addAlkali(y: Float64Array, part: AlkaliPart, roomC: number): void {
+function addAlkali(y: Float64Array, part: AlkaliPart, roomC: number): void {
   const slow = part.substance === 'calciumHydroxide';
   y[slow ? place.lime : place.caustic] += equivalentsOf(part);
   y[place.mineralKg] += part.alkaliKg;

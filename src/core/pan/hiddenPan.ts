@@ -31,7 +31,7 @@ export interface Hiding {
 }
 
 /** Hidden kits lie a quarter further out than the model's own spreads; noise and scatter as in common kitchens (assumed). */
-export const usualHiding: Hiding = { widening: 1.25, noiseC: 0.4, spoonScatter: 0.2 };
+const usualHiding: Hiding = { widening: 1.25, noiseC: 0.4, spoonScatter: 0.2 };
 
 const tolerance = 1e-4;
 

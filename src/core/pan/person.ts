@@ -84,9 +84,10 @@ export function createPerson({ steps, spoonKg, habits, notches, ringLagS, normal
   /** Has the last turn of the dial had time to tell? */
   const settled = (timeS: number): boolean => timeS - turnedS > Math.max(30, ringLagS);
 
-  function spoonful(count: number): Deed {
+  /** Never more than one at a time: water flashes to steam in syrup this hot. */
+  function spoonful(): Deed {
     const scatter = Math.max(0.3, 1 + habits.spoonScatter * normal());
-    return { kind: 'water', waterKg: count * spoonKg * scatter, spoonfuls: count };
+    return { kind: 'water', waterKg: spoonKg * scatter, spoonfuls: 1 };
   }
 
   function begin(index: number, timeS: number): readonly Deed[] {
@@ -121,8 +122,7 @@ export function createPerson({ steps, spoonKg, habits, notches, ringLagS, normal
       return () => {
         const often = timeS - lastSpoonS < 75;
         lastSpoonS = timeS;
-        const count = readingC > highC + 5 ? 2 : 1;
-        return often && notch > 0 && settled(timeS) ? [spoonful(count), turnTo(notch - 1, timeS)] : [spoonful(count)];
+        return often && notch > 0 && settled(timeS) ? [spoonful(), turnTo(notch - 1, timeS)] : [spoonful()];
       };
     }
     const falling = readingC + trendCPerS * aheadS < lowC;

@@ -43,6 +43,8 @@ const boilOnsetK = 0.4;
 /** A mole of ions holds water like 180 g of hexose (assumed, an upper bound). */
 const ionHexoseKg = 0.18;
 
+/** Share of saturation over which dissolving slows down (assumed). */
+const nearSaturation = 0.1;
 /** Less water than this is not told apart from none, kg. */
 const driestKg = 1e-6;
 
@@ -203,11 +205,11 @@ export function createPan(prepared: PreparedKit, values: ModelValues, rates: Rat
     const surfaceLost = lossW(surfaceLoss, values.lossFactor, t - kit.roomC);
     const steamHeat = steam * (heat[heatOf.steam] + found.binding);
 
-    // Dissolving: slows as the solution nears saturation.
+    // Dissolving: at full speed until close below saturation, then slowing.
     const crystals = y[place.crystals];
     const sucroseShare = holders.sucroseKg / (holders.sucroseKg + water);
-    const room = Math.max(0, 1 - sucroseShare / heat[heatOf.solubility]);
-    const dissolving = crystals > 0 ? (crystals * (room + 0.02)) / values.dissolvingS : 0;
+    const room = Math.max(0, 1 - sucroseShare / heat[heatOf.solubility]) / nearSaturation;
+    const dissolving = crystals > 0 ? (crystals * Math.min(1, room)) / values.dissolvingS : 0;
     const caustic = y[place.caustic] / values.causticMixingS;
     const lime = y[place.lime] / values.limeReleaseS;
     const reactionHeat =

@@ -31,7 +31,14 @@ export interface PreparedKit {
 /** Places in `heats`: enthalpies above 0 C (J/kg), heat capacities (J/(kg K)), and the solubility of sucrose (mass fraction). */
 export const heatOf = { water: 0, steam: 1, waterCapacity: 2, dry: 3, dryCapacity: 4, solubility: 5 } as const;
 
-/** Hottest temperature of the tables; the solubility law ends at 100 C and is held from there. */
+/** Beyond the law's 100 C solubility is drawn as a straight line to pure molten sucrose at 186 C (assumed). */
+function solubility(temperatureC: number): number {
+  if (temperatureC <= 100) return sucroseSolubilityFraction(temperatureC);
+  const at100 = sucroseSolubilityFraction(100);
+  return Math.min(1, at100 + ((1 - at100) * (temperatureC - 100)) / 86);
+}
+
+/** Hottest temperature of the tables. */
 const hottestC = 200;
 
 function createHeats(): Curves {
@@ -47,7 +54,7 @@ function createHeats(): Curves {
       sampled(liquidHeatCapacityJPerKgK),
       { value: upTo(hottestC, dryEnthalpyJPerKg), slope: upTo(hottestC, dryHeatCapacityJPerKgK) },
       sampled(dryHeatCapacityJPerKgK),
-      sampled(sucroseSolubilityFraction, 100),
+      sampled(solubility),
     ],
     0,
     hottestC,

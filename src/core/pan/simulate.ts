@@ -92,7 +92,7 @@ export function simulate(
   let dy: Float64Array = new Float64Array(stateSize);
   let dyNext: Float64Array = new Float64Array(stateSize);
   let hottestC = kit.roomC;
-  let sight: Sight;
+  let sight = sightOf(y, dy, values);
 
   /** Evaluates the present state, keeps it and has the person see it. */
   const look = () => {

@@ -66,12 +66,9 @@ export function spoonfulDropK(spooning: Spooning): SpoonfulEffect {
   const steamJPerKg = (endC: number) => steamEnthalpyAtAtmosphericJPerKg((temperatureC + endC) / 2) + bindingJPerKg;
 
   const driedKg = wateredKg - spoonKg;
-  const allFlashedC = bracketedRoot(
-    (t) => heatJ(driedKg, t) + spoonKg * steamJPerKg(t) - broughtJ,
-    0,
-    temperatureC,
-    1e-9,
-  );
+  const excessJ = (t: number) => heatJ(driedKg, t) + spoonKg * steamJPerKg(t) - broughtJ;
+  // A large spoonful in a small batch would take more heat than there is: it freezes before all of it has flashed.
+  const allFlashedC = excessJ(0) >= 0 ? 0 : bracketedRoot(excessJ, 0, temperatureC, 1e-9);
   const allFlashedK = temperatureC - allFlashedC;
   const dilutedC = boilsC(wateredKg);
   const slopeOnlyK = temperatureC - dilutedC;

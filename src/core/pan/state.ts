@@ -46,8 +46,3 @@ export function dissolvedKg(y: Float64Array): number {
 export function contentsKg(y: Float64Array): number {
   return dissolvedKg(y) + y[place.waterKg] + y[place.crystals] * amountMassKg[amount.sucrose];
 }
-
-/** Share of the sucrose weighed in that is not sucrose any more, by moles of what is left. */
-export function invertedShare(y: Float64Array, sucroseMol: number): number {
-  return 1 - (y[place.sucrose] + y[place.crystals]) / sucroseMol;
-}

@@ -1,7 +1,6 @@
 import { expect, test } from 'vitest';
 import { defaultKit } from '../pan/kit.ts';
 import { prepareKit } from '../pan/preparedKit.ts';
-import { normalNumbers } from '../reactions/normal.ts';
 import { rangeOf } from '../twin/range.ts';
 import { drawOf, summarise } from './forecast.ts';
 import { planFor } from './plan.ts';
@@ -13,10 +12,9 @@ if (planned.kind === 'refused') throw new Error('refused');
 const { plan } = planned;
 
 function forecastOf(count: number, seed: number) {
-  const normal = normalNumbers(seed);
   return summarise(
     plan,
-    Array.from({ length: count }, () => drawOf(plan, prepared, normal)),
+    Array.from({ length: count }, (_, number) => drawOf(plan, prepared, seed, number)),
   );
 }
 

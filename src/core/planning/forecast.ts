@@ -7,6 +7,7 @@ import type { ModelValues } from '../pan/physics.ts';
 import type { PreparedKit } from '../pan/preparedKit.ts';
 import { simulate } from '../pan/simulate.ts';
 import type { StepKind } from '../pan/steps.ts';
+import { normalNumbers } from '../reactions/normal.ts';
 import { type Range, rangeOf } from '../twin/range.ts';
 import { type Plan, poured } from './plan.ts';
 
@@ -42,11 +43,16 @@ export interface Draw {
 /** Distance of the rows that draws are compared on, s. */
 export const drawEveryS = 15;
 
-/** One possible cook. */
-export function drawOf(plan: Plan, prepared: PreparedKit, normal: () => number): Draw {
-  const values = drawnValues(prepared.kit, normal);
+/**
+ * One possible cook. The same seed and number give the same parameters whatever happens in the cook, so that plans can be compared.
+ *
+ * @param number which of the draws, from 0
+ */
+export function drawOf(plan: Plan, prepared: PreparedKit, seed: number, number: number): Draw {
+  const stream = 2 * (seed * 100_003 + number);
+  const values = drawnValues(prepared.kit, normalNumbers(stream));
   const recipe = { charge: plan.amounts.charge, steps: plan.steps };
-  const course = simulate(recipe, prepared, values, { everyS: drawEveryS, normal });
+  const course = simulate(recipe, prepared, values, { everyS: drawEveryS, normal: normalNumbers(stream + 1) });
   return describe(course, values, drawEveryS);
 }
 

@@ -1,6 +1,7 @@
 /** What a person or a thermometer can tell the twin: what each member would expect, how sure the observation is, what it may correct. */
-import { ratingA430 } from '../colour/rating.ts';
+
 import { expectedHueIndex } from '../colour/hueIndex.ts';
+import { ratingA430 } from '../colour/rating.ts';
 import type { ModelValues } from '../pan/physics.ts';
 import { contentsKg, dissolvedKg, place } from '../pan/state.ts';
 import type { Group } from './variables.ts';

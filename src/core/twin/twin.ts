@@ -14,10 +14,7 @@ import { assimilate, meanAndVariance } from './assimilate.ts';
 import { instrumentOf, type Observation, type Seen } from './observe.ts';
 import { createVariables, type Group, type Member } from './variables.ts';
 
-export type TwinEvent = { readonly timeS: number } & (
-  | { readonly deed: Deed }
-  | { readonly observation: Observation }
-);
+export type TwinEvent = { readonly timeS: number } & ({ readonly deed: Deed } | { readonly observation: Observation });
 
 /** What came of an observation. */
 export interface Taken {
@@ -35,7 +32,7 @@ export interface TwinOptions {
   readonly widening?: number;
 }
 
-export const defaultMembers = 256;
+const defaultMembers = 256;
 const tolerance = 3e-4;
 /** An observation further off than this many standard deviations is held back. */
 const surpriseLimit = 4;
@@ -43,7 +40,13 @@ const surpriseLimit = 4;
 const patience = 5;
 const checkpointEveryS = 60;
 
-const defaultRelaxation: Readonly<Record<Group, number>> = { heat: 0.3, water: 0.3, acidity: 0.3, sugars: 0.3, colour: 0.3 };
+const defaultRelaxation: Readonly<Record<Group, number>> = {
+  heat: 0.3,
+  water: 0.3,
+  acidity: 0.3,
+  sugars: 0.3,
+  colour: 0.3,
+};
 
 const defaultWidening = 1.25;
 

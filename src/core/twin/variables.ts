@@ -4,8 +4,8 @@
  */
 import { dryEnthalpyJPerKg } from '../matter/heatCapacity.ts';
 import { liquidEnthalpyJPerKg } from '../matter/water.ts';
-import { modelParameters } from '../pan/model.ts';
 import type { Kit } from '../pan/kit.ts';
+import { modelParameters } from '../pan/model.ts';
 import type { ModelParameter, ModelValues } from '../pan/physics.ts';
 import { dissolvedKg, place } from '../pan/state.ts';
 import { valueAt } from '../reactions/parameter.ts';
