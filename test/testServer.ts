@@ -3,7 +3,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { onTestFinished } from 'vitest';
-import { buildServer } from '../src/server/server.ts';
+import { buildServer, type ServerOptions } from '../src/server/server.ts';
 import { openStore } from '../src/server/store/store.ts';
 
 export function scratchFolder(): string {
@@ -12,7 +12,7 @@ export function scratchFolder(): string {
   return folder;
 }
 
-export async function testServer(options: { readonly names?: readonly string[]; readonly pages?: string } = {}) {
+export async function testServer(options: Partial<ServerOptions> = {}) {
   const store = await openStore(scratchFolder());
   const app = await buildServer({ store, pages: scratchFolder(), ...options });
   onTestFinished(async () => {

@@ -4,6 +4,10 @@ import { fieldErrors } from '../api/fieldError.ts';
 import type { Problem, ProblemKind } from '../api/problem.ts';
 import { problemKinds } from '../api/problem.ts';
 import { z } from '../api/zod.ts';
+import { StorageFailing } from './cooking/logbook.ts';
+
+/** When to come back after a refusal that will pass, s. */
+const retryAfterS = 5;
 
 type More = Pick<Problem, 'errors' | 'yourVersion' | 'current'>;
 
@@ -38,6 +42,7 @@ export function sendProblem(request: FastifyRequest, reply: FastifyReply, { kind
     instance: `urn:uuid:${request.id}`,
     ...more,
   };
+  if (status === 503 || status === 429) reply.header('retry-after', String(retryAfterS));
   // As text, so that a route's own response schema is not asked about it.
   return reply.code(status).type('application/problem+json').send(JSON.stringify(problem));
 }
@@ -45,12 +50,13 @@ export function sendProblem(request: FastifyRequest, reply: FastifyReply, { kind
 /** Fastify's and the drivers' own codes, in our kinds; anything unforeseen is `failed`, without its message. */
 function refusalFor(error: FastifyError): Refusal {
   if (error instanceof Refusal) return error;
+  if (error instanceof StorageFailing) return new Refusal('store-failed', error.message);
   if (error instanceof z.ZodError) {
     const errors = fieldErrors(error);
     return new Refusal('invalid-input', errors.map(({ message }) => message).join('. '), { errors });
   }
   if (error.code === 'FST_ERR_CTP_BODY_TOO_LARGE')
-    return new Refusal('too-large', 'A request body may have up to 256 kB.');
+    return new Refusal('too-large', 'The body is larger than this address takes.');
   if (error.code === 'FST_ERR_CTP_INVALID_MEDIA_TYPE') {
     return new Refusal('json-only', 'Send the body as JSON, with `Content-Type: application/json`.');
   }

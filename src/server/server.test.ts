@@ -62,12 +62,20 @@ it('describes itself in OpenAPI 3.1, where every reference leads somewhere', asy
   const document = (await app.inject('/api/openapi.json')).json();
   expect(document.openapi).toMatch(/^3\.1\./);
   expect(Object.keys(document.paths).toSorted()).toEqual([
+    '/api/cooks',
+    '/api/cooks/import',
+    '/api/cooks/{id}',
+    '/api/cooks/{id}/events',
+    '/api/cooks/{id}/file',
+    '/api/cooks/{id}/live',
     '/api/health',
     '/api/kits',
     '/api/kits/{id}',
     '/api/plans',
     '/api/plans/{id}',
     '/api/problems',
+    '/api/readings',
+    '/api/time',
   ]);
   const references = [...JSON.stringify(document).matchAll(/"\$ref":"#\/components\/schemas\/(\w+)"/g)];
   expect(references.length).toBeGreaterThan(5);

@@ -5,6 +5,8 @@ import type { FastifyInstance, FastifyServerOptions } from 'fastify';
 import Fastify from 'fastify';
 import { serializerCompiler } from 'fastify-type-provider-zod';
 import type { z } from '../api/zod.ts';
+import { createLogbook } from './cooking/logbook.ts';
+import { type SteadyClock, steadyClock } from './cooking/steadyClock.ts';
 import { guardAddressLength } from './guards/addressLength.ts';
 import { guardHost } from './guards/host.ts';
 import { guardOrigin } from './guards/origin.ts';
@@ -13,10 +15,17 @@ import { describeApi } from './openapi.ts';
 import { version, webFolder } from './package.ts';
 import { servePages } from './pages.ts';
 import { answerWithProblems } from './problem.ts';
+import { cookEventRoutes } from './routes/cookEvents.ts';
+import { cookFileRoutes } from './routes/cookFiles.ts';
+import { cookRoutes } from './routes/cooks.ts';
 import { healthRoute } from './routes/health.ts';
 import { kitRoutes } from './routes/kits.ts';
+import { liveRoute } from './routes/live.ts';
 import { planRoutes } from './routes/plans.ts';
 import { problemsRoute } from './routes/problems.ts';
+import { readingsRoute } from './routes/readings.ts';
+import { schemasRoute } from './routes/schemas.ts';
+import { timeRoute } from './routes/time.ts';
 import type { Store } from './store/store.ts';
 
 export interface ServerOptions {
@@ -26,6 +35,10 @@ export interface ServerOptions {
   /** The web build; the package's own unless told. */
   readonly pages?: string;
   readonly logger?: NonNullable<FastifyServerOptions['logger']>;
+  readonly clock?: SteadyClock;
+  /** Time between two beats of a live stream, and between two tries to write what could not be written, ms. */
+  readonly beatMs?: number;
+  readonly retryMs?: number;
 }
 
 export async function buildServer({
@@ -33,6 +46,9 @@ export async function buildServer({
   names = [],
   pages = webFolder,
   logger = false,
+  clock = steadyClock(),
+  beatMs = 2000,
+  retryMs = 5000,
 }: ServerOptions): Promise<FastifyInstance> {
   const app: FastifyInstance = Fastify({
     logger,
@@ -61,6 +77,25 @@ export async function buildServer({
   problemsRoute(app);
   kitRoutes(app, store);
   planRoutes(app, store);
+
+  const warn = (problem: unknown, message: string) => app.log.warn({ err: problem }, message);
+  const logbook = createLogbook({ store, clock, warn, retryMs });
+  cookRoutes(app, store, logbook);
+  cookEventRoutes(app, store, logbook);
+  cookFileRoutes(app, store, logbook);
+  liveRoute(app, store, logbook, beatMs);
+  readingsRoute(app, store, logbook);
+  timeRoute(app, logbook);
+  schemasRoute(app);
+  const watch = setInterval(
+    () => logbook.noteClockJumps().catch((error) => warn(error, 'A clock jump was not noted')),
+    2000,
+  );
+  app.addHook('preClose', async () => {
+    clearInterval(watch);
+    await logbook.stop();
+  });
+
   await servePages(app, pages);
   return app;
 }

@@ -1,5 +1,6 @@
 /** Starts the server on a data folder and stops it again, leaving the store closed. */
 import { hostname, networkInterfaces } from 'node:os';
+import { damageOfNewestCook } from './cooking/damage.ts';
 import { buildServer } from './server.ts';
 import { openStore } from './store/store.ts';
 
@@ -23,6 +24,8 @@ export async function startServer({ data, host, port, names }: StartOptions): Pr
     const logger = { level: 'warn', stream: process.stderr };
     const app = await buildServer({ store, names: [...names, ...namesOf(host)], logger });
     app.addHook('onClose', () => store.close());
+    const damage = await damageOfNewestCook(store.db);
+    if (damage) app.log.warn(damage);
     await app.listen({ host, port });
     const bound = app.server.address();
     const boundPort = bound && typeof bound === 'object' ? bound.port : port;

@@ -3,7 +3,8 @@ import { chmodSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Migration } from 'kysely';
 import { Kysely } from 'kysely';
-import { backupsIn } from './backup.ts';
+import { backUp, backupsIn } from './backup.ts';
+import { connect } from './connection.ts';
 import { TransactionalSqliteDialect } from './dialect.ts';
 import { migrate } from './migrate.ts';
 import { migrations as allMigrations } from './migrations/all.ts';
@@ -15,6 +16,10 @@ import type { Tables } from './tables.ts';
 
 export interface Store {
   readonly db: Kysely<Tables>;
+  /** Opens the file anew after a failed write. */
+  reopen(): Promise<void>;
+  /** Copies the live store beside it, one backup at a time, and proves the copy. */
+  backUp(reason: string): Promise<void>;
   /** Notes where this process listens, for a second start to tell. */
   tellAddress(address: string): void;
   close(): Promise<void>;
@@ -32,9 +37,11 @@ export async function openStore(
   try {
     const file = join(folder, 'umberpan.sqlite');
     const backups = join(folder, 'backups');
-    const database = openChecked(file, backups);
+    const { database, reopen } = connect(opener(file, backups));
     const db = new Kysely<Tables>({ dialect: new TransactionalSqliteDialect({ database }) });
+    let backingUp = Promise.resolve();
     const close = async () => {
+      await backingUp;
       database.close();
       ownership.release();
     };
@@ -44,7 +51,18 @@ export async function openStore(
       database.close();
       throw error;
     }
-    return { db, tellAddress: ownership.tell, close };
+    return {
+      db,
+      // Not while somebody is in the middle of a transaction.
+      reopen: () => db.connection().execute(async () => reopen()),
+      backUp(reason) {
+        const backup = backingUp.then(async () => void (await backUp(database, backups, reason, new Date())));
+        backingUp = backup.catch(() => {});
+        return backup;
+      },
+      tellAddress: ownership.tell,
+      close,
+    };
   } catch (error) {
     ownership.release();
     throw error;
@@ -60,20 +78,30 @@ const SETTINGS = [
   'trusted_schema = OFF',
 ];
 
-function openChecked(file: string, backups: string): Database {
-  const database = openDatabase(file);
-  try {
-    for (const setting of SETTINGS) database.exec(`PRAGMA ${setting}`);
-    const [row] = database.prepare('PRAGMA quick_check(1)').all([]) as [{ quick_check: string }];
-    if (row.quick_check !== 'ok') throw new Error(row.quick_check);
-    chmodSync(file, 0o600);
-    return database;
-  } catch (error) {
-    database.close();
-    const [newest] = backupsIn(backups);
-    throw new StoreError(
-      `${file} is damaged and was left untouched (${error instanceof Error ? error.message : error}). ` +
-        (newest ? `The newest backup is ${newest}.` : 'There is no backup yet.'),
-    );
-  }
+/** Opens the file with our settings; the first time after a check of it. */
+function opener(file: string, backups: string): () => Database {
+  let checked = false;
+  return () => {
+    const database = openDatabase(file);
+    try {
+      for (const setting of SETTINGS) database.exec(`PRAGMA ${setting}`);
+      if (!checked) check(database);
+      chmodSync(file, 0o600);
+      checked = true;
+      return database;
+    } catch (error) {
+      database.close();
+      if (checked) throw error;
+      const [newest] = backupsIn(backups);
+      throw new StoreError(
+        `${file} is damaged and was left untouched (${error instanceof Error ? error.message : error}). ` +
+          (newest ? `The newest backup is ${newest}.` : 'There is no backup yet.'),
+      );
+    }
+  };
+}
+
+function check(database: Database) {
+  const [row] = database.prepare('PRAGMA quick_check(1)').all([]) as [{ quick_check: string }];
+  if (row.quick_check !== 'ok') throw new Error(row.quick_check);
 }

@@ -1,7 +1,9 @@
 /** Every change to the tables, by name, in the order of the names. One that was released is never edited: add another. */
 import type { Migration } from 'kysely';
 import { kitsAndPlans } from './0001-kits-and-plans.ts';
+import { cooksAndEvents } from './0002-cooks-and-events.ts';
 
 export const migrations: Readonly<Record<string, Migration>> = {
   '0001-kits-and-plans': kitsAndPlans,
+  '0002-cooks-and-events': cooksAndEvents,
 };

@@ -1,0 +1,83 @@
+/** `/api/readings`: one line for a thermometer that can do no more than send a number. */
+import type { FastifyInstance } from 'fastify';
+import type { ZodTypeProvider } from 'fastify-type-provider-zod';
+import { receiptSchema } from '../../api/event.ts';
+import { personsName, recordId } from '../../api/field.ts';
+import { z } from '../../api/zod.ts';
+import { type ReadingUnit, readingUnits } from '../../core/log/bodies.ts';
+import { readingAsReceived } from '../../core/log/readingAsReceived.ts';
+import { unitSpelled } from '../../core/units/unitLookup.ts';
+import type { Logbook } from '../cooking/logbook.ts';
+import { Refusal } from '../problem.ts';
+import { findCook, runningCooks } from '../store/cooks.ts';
+import type { Store } from '../store/store.ts';
+import { noCook } from './cooks.ts';
+import { receiptsOf } from './eventAnswers.ts';
+import { problem } from './respond.ts';
+
+const unit = z
+  .string({ error: 'has to be said: Cel, [degF] or K' })
+  .transform(unitOf)
+  .refine((known) => known !== undefined, { error: 'is not known; allowed: Cel, [degF] or K' })
+  .meta({ enum: [...readingUnits] });
+
+const settings = {
+  cook: recordId().optional().describe('The cook; the one that is running when not given.'),
+  probe: personsName(40).default('probe').describe('Which thermometer.'),
+};
+const asJson = z.strictObject({
+  ...settings,
+  unit,
+  value: z
+    .union([z.number(), z.string().max(100), z.null()])
+    .describe('What the thermometer shows; anything that is no number counts as no reading.'),
+});
+const asText = z.object({ ...settings, unit });
+
+export function readingsRoute(instance: FastifyInstance, { db }: Store, logbook: Logbook) {
+  // In a scope of its own: nowhere else is plain text taken.
+  instance.register(async (scope) => {
+    scope.addContentTypeParser('text/plain', { parseAs: 'string', bodyLimit: 1024 }, (_, body, done) =>
+      done(null, body),
+    );
+    scope.withTypeProvider<ZodTypeProvider>().post(
+      '/api/readings',
+      {
+        schema: {
+          summary: 'Add a reading: as JSON, or as a plain number with `?unit=F`',
+          querystring: z.object({
+            unit: z.string().optional(),
+            cook: z.string().optional(),
+            probe: z.string().optional(),
+          }),
+          body: z.union([z.string(), z.looseObject({})]),
+          response: { 201: receiptSchema, default: problem },
+        },
+      },
+      async (request, reply) => {
+        const { body, query } = request;
+        const given = typeof body === 'string' ? { ...asText.parse(query), value: body } : asJson.parse(body);
+        const cook = await cookFor(given.cook);
+        const reading = readingAsReceived(given.probe, given.value, given.unit as ReadingUnit);
+        const appended = await logbook.append(cook, [logbook.make(cook, 'reading', reading)]);
+        if (appended.outcome === 'differs') throw new Error('A new event has the id of another.');
+        reply.code(201);
+        return receiptsOf(appended)[0];
+      },
+    );
+  });
+
+  async function cookFor(id: string | undefined): Promise<string> {
+    if (id !== undefined) return (await findCook(db, id))?.id ?? noCook(id);
+    const running = await runningCooks(db);
+    if (running.length === 1) return running[0].id;
+    const which = running.length === 0 ? 'No cook is running' : `${running.length} cooks are running`;
+    throw new Refusal('which-cook', `${which}: name the cook that the reading belongs to.`);
+  }
+}
+
+/** The UCUM code of a unit of temperature, however it is spelled. */
+function unitOf(spelling: string): ReadingUnit | undefined {
+  const code = readingUnits.find((known) => known === spelling) ?? unitSpelled(spelling, 'temperature')?.ucum;
+  return readingUnits.find((known) => known === code);
+}

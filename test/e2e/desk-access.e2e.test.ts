@@ -1,0 +1,132 @@
+// Desk and Care for everybody: keyboard, screen readers, small screens, themes, paper.
+import { AxeBuilder } from '@axe-core/playwright';
+import { describe, expect, it } from 'vitest';
+import { bandsThere, field, noBrowser, pages, planned, says, seen } from './openPage.ts';
+
+const amounts = '.results .amounts';
+const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
+
+describe.skipIf(noBrowser)('Desk and Care', () => {
+  const open = pages();
+
+  it('can be used by keyboard alone, and shows where the focus is', async () => {
+    const { page } = await open();
+    await planned(page);
+    const reached: string[] = [];
+    for (let i = 0; i < 40; i++) {
+      await page.keyboard.press('Tab');
+      const seen = await page.evaluate(() => {
+        const element = document.activeElement as HTMLElement;
+        const label = (element as HTMLInputElement).labels?.[0]?.textContent;
+        const name = element.getAttribute('aria-label') ?? label ?? element.textContent ?? '';
+        return { name: name.trim().split('\n')[0] ?? '', outline: getComputedStyle(element).outlineStyle };
+      });
+      expect(seen.outline, seen.name).toBe('solid');
+      reached.push(seen.name);
+      if (seen.name === 'Finished sugar') {
+        await page.keyboard.press('Control+a');
+        await page.keyboard.type('250g');
+      }
+      if (seen.name.startsWith('Burned')) break;
+    }
+    for (const name of [
+      'To the content',
+      'Desk',
+      'Care',
+      'Save plan',
+      'Finished sugar',
+      'Time along the pan line',
+      'Save kit',
+    ])
+      expect(reached).toContain(name);
+    await says(page, amounts, /2[45]\d/);
+  });
+
+  it('keeps a theme and a unit of temperature that were chosen', async () => {
+    const { page } = await open();
+    await planned(page);
+    await page.getByLabel('Theme').selectOption('dark');
+    const paper = () => page.evaluate(() => getComputedStyle(document.documentElement).backgroundColor);
+    expect(await paper()).toBe('rgb(27, 23, 20)');
+    await page.getByRole('button', { name: '°F' }).click();
+    expect(await field(page, 'Invert at').inputValue()).toBe('266 °F');
+    await page.reload();
+    await planned(page);
+    expect(await paper()).toBe('rgb(27, 23, 20)');
+    expect(await field(page, 'Invert at').inputValue()).toBe('266 °F');
+  });
+
+  it('moves nothing when the bands arrive', async () => {
+    const { page } = await open({ viewport: { width: 360, height: 780 } });
+    await page.evaluate(() => {
+      const shifts: number[] = [];
+      Object.assign(window, { shifts });
+      new PerformanceObserver((list) => {
+        for (const entry of list.getEntries()) shifts.push((entry as unknown as { value: number }).value);
+      }).observe({ type: 'layout-shift', buffered: true });
+    });
+    await bandsThere(page);
+    await page.waitForTimeout(800);
+    const shifted = await page.evaluate(() =>
+      (window as unknown as { shifts: number[] }).shifts.reduce((a, b) => a + b, 0),
+    );
+    expect(shifted).toBeLessThan(0.02);
+  });
+
+  it.each([
+    ['', 'light'],
+    ['', 'dark'],
+    ['care', 'light'],
+    ['care', 'dark'],
+  ] as const)('/%s in %s has nothing that axe objects to', async (at, colorScheme) => {
+    const { page, complaints } = await open({ at, colorScheme });
+    if (at === '') {
+      await bandsThere(page);
+      await page.getByText('Change the kit').click();
+      await page.getByText('The pan line as a table').click();
+      await page.waitForTimeout(500);
+    } else {
+      await page.getByRole('heading', { name: 'Burned by hot sugar' }).waitFor();
+    }
+    const { violations } = await new AxeBuilder({ page }).withTags(tags).analyze();
+    expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' | ')}`)).toEqual([]);
+    expect(complaints).toEqual([]);
+  });
+
+  it.each(['', 'care'])('/%s needs no sideways scrolling at 320 px, and its targets are 48 px high', async (at) => {
+    const { page } = await open({ at, viewport: { width: 320, height: 640 } });
+    await page.locator('h1').waitFor();
+    if (at === '') await planned(page);
+    const [wide, room] = await page.evaluate(() => {
+      const { scrollWidth, clientWidth } = document.documentElement;
+      return [scrollWidth, clientWidth] as const;
+    });
+    expect(wide).toBeLessThanOrEqual(room);
+    const low = await page
+      .locator('button:visible, input:not([type=radio]):visible, select:visible, summary:visible')
+      .evaluateAll((all) =>
+        all.filter((each) => each.getBoundingClientRect().height < 47.5).map((each) => each.outerHTML),
+      );
+    expect(low).toEqual([]);
+  });
+
+  it('prints the plan with its steps, and no controls', async () => {
+    const { page } = await open();
+    await bandsThere(page);
+    await page.emulateMedia({ media: 'print' });
+    const text = await seen(page, 'body');
+    for (const words of [
+      'First batch',
+      'Dissolve',
+      'Invert',
+      'Roast',
+      'Sodium hydroxide',
+      'Lye into water',
+      'Umberpan 0',
+    ])
+      expect(text).toContain(words);
+    for (const words of ['Save plan', 'Print', 'Change the kit', 'System']) expect(text).not.toContain(words);
+    expect(await page.locator('button:visible, input:visible, select:visible').count()).toBe(0);
+    expect(await page.locator('.print-pan pattern').count()).toBeGreaterThan(0);
+  });
+});

@@ -1,0 +1,99 @@
+// What the Desk keeps, on the server and in the browser.
+import { describe, expect, it } from 'vitest';
+import type { KitRecord } from '../../src/api/kit.ts';
+import { defaultKit } from '../../src/core/pan/kit.ts';
+import { field, noBrowser, pages, planned, says } from './openPage.ts';
+
+const amounts = '.results .amounts';
+
+describe.skipIf(noBrowser)('the Desk', () => {
+  const open = pages();
+
+  it('saves a plan, keeps it over a reload, opens it by its address, deletes it and takes that back', async () => {
+    const { page, server, complaints } = await open({ ownServer: true });
+    await planned(page);
+    await field(page, 'Name').fill('Plum shards');
+    await field(page, 'Finished sugar').fill('350 g');
+    await page.getByRole('button', { name: 'Save plan' }).click();
+    await page.getByText('Saved “Plum shards”.').waitFor();
+    const address = page.url();
+    expect(address).toMatch(/\?plan=[0-9a-f-]{36}$/);
+
+    await field(page, 'Finished sugar').fill('280 g');
+    await page.waitForFunction(() => !location.search.includes('plan='));
+    await page.reload();
+    expect(await field(page, 'Finished sugar').inputValue()).toBe('280 g');
+    await page.goto(address);
+    await page.getByText('Opened “Plum shards”.').waitFor();
+    expect(await field(page, 'Finished sugar').inputValue()).toBe('350 g');
+
+    await page.getByRole('button', { name: 'Delete Plum shards' }).click();
+    await page.getByText('Deleted “Plum shards”.').waitFor();
+    expect(await plansOn(server.address)).toBe(0);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await page.getByRole('link', { name: /Plum shards/ }).waitFor();
+    expect(await plansOn(server.address)).toBe(1);
+    expect(complaints).toEqual([]);
+  });
+
+  it('gives back what was on the Desk when a saved plan was opened over it', async () => {
+    const { page } = await open({ ownServer: true });
+    await planned(page);
+    await page.getByRole('button', { name: 'Save plan' }).click();
+    await page.getByText('Saved “First batch”.').waitFor();
+    await field(page, 'Finished sugar').fill('512 g');
+    await page.getByRole('link', { name: /First batch/ }).click();
+    await page.getByRole('button', { name: 'Back to what was here' }).click();
+    expect(await field(page, 'Finished sugar').inputValue()).toBe('512 g');
+  });
+
+  it('keeps a kit, and says so when somebody else changed it first', async () => {
+    const { page, server } = await open({ ownServer: true });
+    await planned(page);
+    await page.getByText('Change the kit').click();
+    await field(page, 'Name of the kit').fill('Garden kitchen');
+    await page.getByRole('button', { name: 'Save kit' }).click();
+    await page.getByText('Saved “Garden kitchen”.').waitFor();
+    const kit = await onlyKit(server.address);
+    expect(kit).toMatchObject({ version: 1, kit: { ...defaultKit, name: 'Garden kitchen' } });
+
+    await fetch(`${server.address}api/kits/${kit.id}`, {
+      method: 'PUT',
+      headers: { 'content-type': 'application/json', 'if-match': '"1"' },
+      body: JSON.stringify({ ...kit.kit, altitudeM: 800 }),
+    });
+    await field(page, 'Inside diameter').fill('20 cm');
+    await page.getByRole('button', { name: 'Save kit' }).click();
+    await page.getByText('This kit was changed elsewhere in the meantime.').waitFor();
+    expect(await field(page, 'Inside diameter').inputValue()).toBe('20 cm');
+    await page.getByRole('button', { name: 'Save mine over it' }).click();
+    await page.getByText('Saved “Garden kitchen”.').waitFor();
+    expect(await onlyKit(server.address)).toMatchObject({
+      version: 3,
+      kit: { altitudeM: 100, pan: { diameterM: 0.2 } },
+    });
+  });
+
+  it('goes on computing without a server, and says that saving is not possible', async () => {
+    const { page } = await open({ ownServer: true });
+    await planned(page);
+    await page.route('**/api/**', (route) => route.abort());
+    await page.getByRole('button', { name: 'Save plan' }).click();
+    await page.getByText('Not saved: the server is not reached.').waitFor();
+    await page.reload();
+    await page.getByText('saving is not possible now').waitFor();
+    await field(page, 'Finished sugar').fill('300 g');
+    await says(page, amounts, /29\d|30\d/);
+  });
+});
+
+async function plansOn(address: string): Promise<number> {
+  const { plans } = (await (await fetch(`${address}api/plans`)).json()) as { plans: unknown[] };
+  return plans.length;
+}
+
+async function onlyKit(address: string): Promise<KitRecord> {
+  const { kits } = (await (await fetch(`${address}api/kits`)).json()) as { kits: KitRecord[] };
+  expect(kits).toHaveLength(1);
+  return kits[0] as KitRecord;
+}

@@ -1,0 +1,101 @@
+// From an aim to a plan, in a real browser.
+import { describe, expect, it } from 'vitest';
+import { bandsThere, field, noBrowser, pages, planned, says, seen } from './openPage.ts';
+
+const amounts = '.results .amounts';
+const hazard = '.results .hazard';
+
+describe.skipIf(noBrowser)('the Desk', () => {
+  const open = pages();
+
+  it('plans what is typed, at once, in kitchen units', async () => {
+    const { page, complaints } = await open();
+    await planned(page);
+    await says(page, amounts, /39\d|40\d/);
+    await field(page, 'Finished sugar').fill('1lb');
+    await page.getByText('= 454 g').waitFor();
+    await says(page, amounts, /45\d/);
+    await bandsThere(page);
+    expect(complaints).toEqual([]);
+  });
+
+  it('says what is wrong with a text and what is allowed, and keeps the last plan, dimmed', async () => {
+    const { page, complaints } = await open();
+    await planned(page);
+    const before = await seen(page, amounts);
+    await field(page, 'Finished sugar').fill('two spoons');
+    await page.getByText(/'two spoons' is not understood.*allowed: 100 g to 5000 g/).waitFor();
+    expect(await field(page, 'Finished sugar').getAttribute('aria-invalid')).toBe('true');
+    expect(await seen(page, amounts)).toBe(before);
+    await page.getByText('This is the last plan that could be made').waitFor();
+    expect(await page.getByRole('button', { name: 'Save plan' }).isDisabled()).toBe(true);
+    await field(page, 'Finished sugar').fill('90kg');
+    await page.getByText(/90kg is too much; allowed: 100 g to 5000 g/).waitFor();
+    expect(complaints).toEqual([]);
+  });
+
+  it('refuses alkali in an aluminium pan at the field, names the limit, and shows no plan', async () => {
+    const { page, complaints } = await open();
+    await planned(page);
+    await page.getByText('Change the kit').click();
+    await field(page, 'Material').selectOption('aluminium');
+    await page.getByRole('alert', { name: 'No plan' }).waitFor();
+    expect(await seen(page, '.refused')).toContain('LIM-PAN');
+    expect(await page.locator('.pan-line').count()).toBe(0);
+    const line = await field(page, 'Material').getAttribute('aria-describedby');
+    expect(await seen(page, `[id="${line}"]`)).toMatch(/hydrogen.*stainless steel/);
+    await field(page, 'Material').selectOption('stainless');
+    await planned(page);
+    expect(complaints).toEqual([]);
+  });
+
+  it('refuses lye that is too strong, and says how strong it may be', async () => {
+    const { page } = await open();
+    await field(page, 'Strength').fill('30 %');
+    await page
+      .getByText(/30 % is too strong; allowed is 25 %/)
+      .first()
+      .waitFor();
+    expect(await page.locator('.pan-line').count()).toBe(0);
+  });
+
+  it('shows the hazard class that the strength of the lye has', async () => {
+    const { page } = await open();
+    await planned(page);
+    expect(await seen(page, hazard)).toMatch(/DANGER.*category 1A/s);
+    await field(page, 'Strength').fill('4 %');
+    await says(page, hazard, /1B/);
+    await field(page, 'Strength').fill('1 %');
+    await says(page, hazard, /irritates/);
+  });
+
+  it('asks for no alkali on the pale route', async () => {
+    const { page } = await open();
+    await planned(page);
+    await page.getByLabel(/^Pale/).check();
+    await field(page, 'Citric acid').waitFor();
+    expect(await field(page, 'Strength').count()).toBe(0);
+    await page.waitForFunction(() => !document.querySelector('.results .alkali'));
+    expect(await seen(page, amounts)).toContain('Citric acid');
+  });
+
+  it('tells the values under the pointer and under the arrow keys', async () => {
+    const { page } = await open();
+    await bandsThere(page);
+    const slider = page.getByRole('slider', { name: 'Time along the pan line' });
+    const box = await slider.boundingBox();
+    if (!box) throw new Error('the pan line has no place');
+    await page.mouse.move(box.x + box.width / 2, box.y + 120);
+    await page.locator('.cross-hair').waitFor();
+    const pointed = await slider.getAttribute('aria-valuetext');
+    expect(pointed).toMatch(/^\d+ min, \w+: Temperature \d+ °C \(8 in 10: .*Colour, EBC/);
+    await page.mouse.move(5, 5);
+    await slider.focus();
+    await page.keyboard.press('Home');
+    expect(await slider.getAttribute('aria-valuetext')).toMatch(/^0 min, Dissolve: Temperature 21 °C/);
+    for (let i = 0; i < 4; i++) await page.keyboard.press('ArrowRight');
+    expect(Number(await slider.getAttribute('aria-valuenow'))).toBe(120);
+    await page.getByText('The pan line as a table').click();
+    expect(await page.locator('.pan-table tbody tr').count()).toBeGreaterThan(15);
+  });
+});

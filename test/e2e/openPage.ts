@@ -1,0 +1,73 @@
+// Opens pages of the built app in a real browser: one browser and one server a test file, unless a test needs a store of its own.
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
+import { afterAll, beforeAll, onTestFinished } from 'vitest';
+import { findChromium } from '../../scripts/setup/chromium.mjs';
+import { scratchFolder } from '../testServer.ts';
+import { type BuiltServer, startBuiltServer } from './builtServer.ts';
+
+const executablePath = findChromium();
+const flags = ['--no-sandbox', '--disable-gpu', '--disable-quic', '--disable-background-networking'];
+
+export const noBrowser = !executablePath;
+
+interface Opening extends BrowserContextOptions {
+  /** Path of the page, without its first slash. */
+  readonly at?: string;
+  /** A server with a store that no other test writes to. */
+  readonly ownServer?: boolean;
+}
+
+/** Call once at the top of a describe block; gives the way to open a page, with what its console complained of. */
+export function pages() {
+  let browser: Browser;
+  let shared: BuiltServer;
+  const data = mkdtempSync(join(tmpdir(), 'umberpan-'));
+  beforeAll(async () => {
+    browser = await chromium.launch({ ...(executablePath && { executablePath }), args: flags });
+    shared = await startBuiltServer(data);
+  });
+  afterAll(async () => {
+    await browser?.close();
+    await shared?.end('SIGTERM');
+    rmSync(data, { recursive: true, force: true });
+  });
+
+  return async ({ at = '', ownServer, ...options }: Opening = {}) => {
+    const server = ownServer ? await startBuiltServer(scratchFolder()) : shared;
+    const context = await browser.newContext({ viewport: { width: 1280, height: 900 }, locale: 'en-GB', ...options });
+    const page = await context.newPage();
+    const complaints: string[] = [];
+    page.on('console', (message) => {
+      if (['error', 'warning'].includes(message.type())) complaints.push(message.text());
+    });
+    page.on('pageerror', (error) => complaints.push(error.message));
+    await page.addInitScript(() =>
+      document.addEventListener('securitypolicyviolation', (event) =>
+        console.error(`refused by policy: ${event.blockedURI}`),
+      ),
+    );
+    onTestFinished(async () => {
+      await context.close();
+      if (ownServer) await server.end('SIGTERM');
+    });
+    await page.goto(server.address + at);
+    return { page, server, complaints };
+  };
+}
+
+export const planned = (page: Page) => page.locator('.picture .pan-line').waitFor();
+export const bandsThere = (page: Page) => page.locator('.picture .band-edges').waitFor();
+export const field = (page: Page, label: string) => page.getByLabel(label, { exact: true });
+
+/** The text that is seen of an element. */
+export async function seen(page: Page, selector: string): Promise<string> {
+  return (await page.locator(selector).first().allInnerTexts()).join();
+}
+
+/** Waits until an element says something that fits. */
+export async function says(page: Page, selector: string, pattern: RegExp): Promise<void> {
+  await page.locator(selector, { hasText: pattern }).first().waitFor();
+}
