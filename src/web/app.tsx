@@ -1,0 +1,74 @@
+/** The frame around every place: wordmark, ways between the places, theme. Each place is a script of its own. */
+import { QueryClient, QueryClientProvider } from '@tanstack/react-query';
+import { lazy, Suspense } from 'react';
+import { Link, Route, Switch, useLocation } from 'wouter';
+import { ThemeSwitch } from './parts/ThemeSwitch.tsx';
+import { Wordmark } from './parts/Wordmark.tsx';
+
+const fetchDesk = () => import('./places/desk/Desk.tsx');
+const fetchCare = () => import('./places/care/Care.tsx');
+const Desk = lazy(fetchDesk);
+const Care = lazy(fetchCare);
+void (location.pathname === '/care' ? fetchCare() : fetchDesk());
+
+/** At home the server is on the same network: whether the internet is reachable says nothing about it. */
+const client = new QueryClient({
+  defaultOptions: {
+    queries: { networkMode: 'always', retry: 1, staleTime: 10_000 },
+    mutations: { networkMode: 'always' },
+  },
+});
+
+const places = [
+  { to: '/', name: 'Desk' },
+  { to: '/care', name: 'Care' },
+] as const;
+
+export function App() {
+  return (
+    <QueryClientProvider client={client}>
+      <Masthead />
+      <Suspense fallback={<main id="main" />}>
+        <Switch>
+          <Route path="/" component={Desk} />
+          <Route path="/care" component={Care} />
+          <Route component={Nowhere} />
+        </Switch>
+      </Suspense>
+    </QueryClientProvider>
+  );
+}
+
+function Masthead() {
+  const [path] = useLocation();
+  return (
+    <header className="masthead">
+      <a className="skip" href="#main">
+        To the content
+      </a>
+      <Link className="wordmark" href="/">
+        <Wordmark />
+        <span>Umberpan</span>
+      </Link>
+      <nav aria-label="Places">
+        {places.map(({ to, name }) => (
+          <Link key={to} href={to} aria-current={path === to ? 'page' : undefined}>
+            {name}
+          </Link>
+        ))}
+      </nav>
+      <ThemeSwitch />
+    </header>
+  );
+}
+
+function Nowhere() {
+  return (
+    <main id="main" className="nowhere">
+      <h1>There is nothing at this address</h1>
+      <p>
+        <Link href="/">Go to the Desk</Link>
+      </p>
+    </main>
+  );
+}

@@ -1,0 +1,48 @@
+/** The ribbon without colour: each step hatched the closer the darker its sugar, with the colour's number at its end. */
+import { useId } from 'react';
+import { ebcFromA430 } from '../../../core/colour/scales.ts';
+import { ebcOf } from '../figures.ts';
+import type { Layout } from './layout.ts';
+import { strandPath } from './paths.ts';
+import { drawnEveryS, type Picture } from './picture.ts';
+
+/** Distance of the hatching lines, px, for colours up to an EBC. */
+const hatchings = [
+  { upToEbc: 1, gap: 0 },
+  { upToEbc: 10, gap: 11 },
+  { upToEbc: 50, gap: 7 },
+  { upToEbc: 150, gap: 4.5 },
+  { upToEbc: Number.POSITIVE_INFINITY, gap: 3 },
+];
+
+export function PrintRibbon({ picture, layout }: { readonly picture: Picture; readonly layout: Layout }) {
+  const id = useId();
+  const { x, y, plotBottom, ribbonDepth, height } = layout;
+  const shape = strandPath(picture.traces.readingC, drawnEveryS, x, y, { from: 0, to: ribbonDepth, floor: plotBottom });
+  return (
+    <g>
+      {picture.steps.map(({ startS, endS }, i) => {
+        const a430 = picture.ends[i]?.a430 ?? 0;
+        const gap = hatchings.find(({ upToEbc }) => ebcFromA430(a430) <= upToEbc)?.gap ?? 0;
+        const key = `${id}${i}`;
+        return (
+          <g key={key}>
+            {gap > 0 && (
+              <pattern id={key} width={gap} height={gap} patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
+                <path d={`M0 0V${gap}`} stroke="#000" strokeWidth="1.6" />
+              </pattern>
+            )}
+            <clipPath id={`${key}c`}>
+              <rect x={x(startS)} y="0" width={Math.max(0, x(endS) - x(startS))} height={height} />
+            </clipPath>
+            <path d={shape} fill={gap > 0 ? `url(#${key})` : 'none'} clipPath={`url(#${key}c)`} />
+            <text className="ebc-name" x={x(endS) - 4} y={plotBottom - 6} textAnchor="end">
+              {ebcFromA430(a430) >= 1 && `${ebcOf(a430)} EBC`}
+            </text>
+          </g>
+        );
+      })}
+      <path className="ribbon-edge" d={shape} />
+    </g>
+  );
+}

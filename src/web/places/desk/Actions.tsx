@@ -1,0 +1,39 @@
+/** Saving and printing, and whether the server is there for it. */
+import type { Notice } from './useKeptPlans.ts';
+
+interface ActionsProps {
+  readonly saved: boolean;
+  readonly saving: boolean;
+  readonly possible: boolean;
+  readonly reached: boolean;
+  readonly notice: Notice | undefined;
+  readonly onSave: () => void;
+}
+
+export function Actions({ saved, saving, possible, reached, notice, onSave }: ActionsProps) {
+  return (
+    <div className="actions screen">
+      <div className="buttons">
+        <button type="button" className="main" onClick={onSave} disabled={!possible || saved || saving || !reached}>
+          {saved ? 'Saved' : 'Save plan'}
+        </button>
+        <button type="button" onClick={() => window.print()} disabled={!possible}>
+          Print
+        </button>
+      </div>
+      <div className="notice" role="status">
+        {!reached && <p>The server is not reached: everything here still computes, but saving is not possible now.</p>}
+        {notice && (
+          <p>
+            {notice.says}{' '}
+            {notice.undo && (
+              <button type="button" className="plain" onClick={notice.undo.run}>
+                {notice.undo.name}
+              </button>
+            )}
+          </p>
+        )}
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,87 @@
+/** The Desk: from an aim and a kit to a plan, at once. */
+import { useDeferredValue } from 'react';
+import { TemperatureUnitProvider } from '../../parts/TemperatureUnit.tsx';
+import { useTitle } from '../../parts/useTitle.ts';
+import { Actions } from './Actions.tsx';
+import { AimForm } from './AimForm.tsx';
+import { KitForm } from './KitForm.tsx';
+import { PlanView } from './PlanView.tsx';
+import { PrintSheet } from './PrintSheet.tsx';
+import { Refused } from './Refused.tsx';
+import { SavedPlans } from './SavedPlans.tsx';
+import { useDesk } from './useDesk.ts';
+import './desk.css';
+
+export default function DeskPlace() {
+  return (
+    <TemperatureUnitProvider>
+      <Desk />
+    </TemperatureUnitProvider>
+  );
+}
+
+function Desk() {
+  const desk = useDesk();
+  const { draft, kept, planning } = desk;
+  const { outcome, bands } = planning;
+  // The sheet for paper is not seen yet: it may come a moment after the screen.
+  const sheet = useDeferredValue(planning);
+  const { name, massKg, form, route } = draft.aim.good;
+  const possible = outcome?.kind === 'plan' && !desk.wrong;
+  useTitle(`${name} · Desk`);
+
+  return (
+    <main id="main" className="desk">
+      <header className="heading">
+        <h1>{name}</h1>
+        <p className="quiet">
+          {(massKg * 1000).toFixed(0)} g, {form}, {route} route, cooked with {draft.kit.good.name}
+        </p>
+        <Actions
+          saved={kept.saved}
+          saving={kept.saving}
+          possible={possible}
+          reached={desk.reached}
+          notice={kept.notice}
+          onSave={kept.save}
+        />
+      </header>
+      <div className="entering">
+        <AimForm
+          sheet={draft.aim}
+          entries={desk.aims}
+          refusals={desk.refusals}
+          onText={desk.typeAim}
+          onChange={desk.changeAim}
+        />
+        <KitForm
+          sheet={draft.kit}
+          entries={desk.facts}
+          refusals={desk.refusals}
+          onText={desk.typeKit}
+          onChange={desk.changeKit}
+          kits={desk.kits}
+          chosen={draft.base?.id}
+          onChoose={desk.chooseKit}
+          keeping={desk.keeping}
+        />
+        <SavedPlans plans={desk.plans} openId={draft.plan?.id} onOpen={kept.open} onRemove={kept.remove} />
+      </div>
+      {outcome?.kind === 'refused' && <Refused refusals={outcome.refusals} />}
+      {outcome?.kind === 'failed' && (
+        <p className="refused" role="alert">
+          This could not be computed: {outcome.message}
+        </p>
+      )}
+      {outcome?.kind === 'plan' && (
+        <>
+          <PlanView picture={outcome.picture} bands={bands} kit={draft.kit.good} stale={desk.wrong} />
+          {sheet.outcome?.kind === 'plan' && (
+            <PrintSheet picture={sheet.outcome.picture} bands={sheet.bands} kit={draft.kit.good} />
+          )}
+        </>
+      )}
+      {outcome === undefined && <div className="picture waiting" role="status" aria-label="Computing the plan" />}
+    </main>
+  );
+}

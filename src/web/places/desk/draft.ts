@@ -1,0 +1,78 @@
+/** What is on the Desk: the aim and the kit as entered, and what of it is saved. Survives a reload. */
+
+import type { KitRecord } from '../../../api/kit.ts';
+import { kitSchema } from '../../../api/kit.ts';
+import type { PlanRecord } from '../../../api/plan.ts';
+import { planRequestSchema } from '../../../api/planRequest.ts';
+import { z } from '../../../api/zod.ts';
+import { defaultKit, type Kit } from '../../../core/pan/kit.ts';
+import { defaultRequest, type PlanRequest } from '../../../core/planning/request.ts';
+import { keep, kept } from '../../parts/browserStorage.ts';
+import type { Sheet } from '../../parts/entry.ts';
+
+/** The saved kit that this one was made from. */
+interface KitBase {
+  readonly id: string;
+  readonly version: number;
+  readonly kit: Kit;
+}
+
+export interface Draft {
+  readonly aim: Sheet<PlanRequest>;
+  readonly kit: Sheet<Kit>;
+  readonly base: KitBase | null;
+  /** The saved plan that the aim was opened from or saved as. */
+  readonly plan: PlanRecord | null;
+}
+
+export const freshDraft: Draft = {
+  aim: { good: defaultRequest, texts: {} },
+  kit: { good: defaultKit, texts: {} },
+  base: null,
+  plan: null,
+};
+
+const key = 'umberpan.desk';
+const texts = z.record(z.string(), z.string()).catch({});
+const draftSchema = z.object({
+  aim: z.object({ good: planRequestSchema, texts }),
+  kit: z.object({ good: kitSchema, texts }),
+  base: z.object({ id: z.string(), version: z.number(), kit: kitSchema }).nullable().catch(null),
+});
+
+/** What was on the Desk when this browser last had it open; undefined when there is nothing, or nothing that can be read. */
+export function keptDraft(): Draft | undefined {
+  try {
+    const read = draftSchema.safeParse(JSON.parse(kept(key) ?? 'null'));
+    return read.success ? { ...read.data, plan: null } : undefined;
+  } catch {
+    return undefined;
+  }
+}
+
+export function keepDraft({ aim, kit, base }: Draft): void {
+  keep(key, JSON.stringify({ aim, kit, base }));
+}
+
+export function withKit(draft: Draft, { id, version, kit }: KitRecord): Draft {
+  return { ...draft, kit: { good: kit, texts: {} }, base: { id, version, kit } };
+}
+
+export function withPlan(draft: Draft, plan: PlanRecord, kits: readonly KitRecord[]): Draft {
+  const opened: Draft = { ...draft, aim: { good: plan.request, texts: {} }, plan };
+  const record = kits.find(({ id }) => id === plan.kitId);
+  return record && record.id !== draft.base?.id ? withKit(opened, record) : opened;
+}
+
+export function kitIsChanged({ kit, base }: Draft): boolean {
+  return JSON.stringify(kit.good) !== JSON.stringify(base?.kit ?? defaultKit);
+}
+
+/** Is what is on the Desk just what was saved? */
+export function isSaved({ aim, base, plan }: Draft): boolean {
+  return plan !== null && plan.kitId === (base?.id ?? null) && sameRequest(plan.request, aim.good);
+}
+
+function sameRequest(a: PlanRequest, b: PlanRequest): boolean {
+  return (Object.keys(a) as (keyof PlanRequest)[]).every((field) => a[field] === b[field]);
+}

@@ -1,0 +1,93 @@
+/** The fields of a kit: what each is called, how it is typed, and its limits. */
+import { type Kit, kitRanges as ranges } from '../../../core/pan/kit.ts';
+import type { Entries } from '../../parts/entry.ts';
+import { nameEntry, plainEntry, quantityEntry } from '../../parts/numberEntry.ts';
+import type { TemperatureUnit } from '../../parts/temperature.ts';
+
+const stove = (field: 'ratedPowerW' | 'notches') => ({
+  get: (kit: Kit) => kit.stove[field],
+  set: (kit: Kit, value: number): Kit => ({ ...kit, stove: { ...kit.stove, [field]: value } }),
+});
+const pan = (field: 'diameterM' | 'heightM' | 'massKg') => ({
+  get: (kit: Kit) => kit.pan[field],
+  set: (kit: Kit, value: number): Kit => ({ ...kit, pan: { ...kit.pan, [field]: value } }),
+});
+const whole = (field: 'spoonM3' | 'altitudeM' | 'roomC') => ({
+  get: (kit: Kit) => kit[field],
+  set: (kit: Kit, value: number): Kit => ({ ...kit, [field]: value }),
+});
+
+export function kitEntries(unit: TemperatureUnit): Entries<Kit> {
+  return {
+    name: nameEntry(
+      'Name of the kit',
+      (kit) => kit.name,
+      (kit, name) => ({ ...kit, name }),
+    ),
+    'stove.ratedPowerW': quantityEntry({
+      label: 'Rated power of the ring',
+      ...stove('ratedPowerW'),
+      range: ranges.ratedPowerW,
+      dimension: 'power',
+      unit: 'W',
+    }),
+    'stove.notches': plainEntry({
+      label: 'Highest number on the dial',
+      ...stove('notches'),
+      range: ranges.notches,
+      unit: '',
+      whole: true,
+    }),
+    'pan.diameterM': quantityEntry({
+      label: 'Inside diameter',
+      ...pan('diameterM'),
+      range: ranges.diameterM,
+      dimension: 'length',
+      unit: 'cm',
+    }),
+    'pan.heightM': quantityEntry({
+      label: 'Inside height',
+      ...pan('heightM'),
+      range: ranges.heightM,
+      dimension: 'length',
+      unit: 'cm',
+    }),
+    'pan.massKg': quantityEntry({
+      label: 'Weight of the empty pan',
+      ...pan('massKg'),
+      range: ranges.panMassKg,
+      dimension: 'mass',
+      unit: 'g',
+    }),
+    spoonM3: quantityEntry({
+      label: 'Spoon for cold water',
+      hint: 'its volume; a US teaspoon is 4.9 mL',
+      ...whole('spoonM3'),
+      range: ranges.spoonM3,
+      dimension: 'volume',
+      unit: 'mL',
+    }),
+    'water.alkalinityMgPerL': plainEntry({
+      label: 'Alkalinity of the water',
+      hint: 'as CaCO₃; distilled water has 0',
+      range: ranges.alkalinityMgPerL,
+      get: (kit) => kit.water.alkalinityMgPerL,
+      set: (kit, alkalinityMgPerL) => ({ ...kit, water: { alkalinityMgPerL } }),
+      unit: 'mg/L',
+    }),
+    altitudeM: quantityEntry({
+      label: 'Altitude',
+      ...whole('altitudeM'),
+      range: ranges.altitudeM,
+      dimension: 'length',
+      unit: 'm',
+    }),
+    roomC: quantityEntry({
+      label: 'Room temperature',
+      ...whole('roomC'),
+      range: ranges.roomC,
+      dimension: 'temperature',
+      unit,
+    }),
+  };
+}

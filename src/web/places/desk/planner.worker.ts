@@ -1,0 +1,95 @@
+/** Plans and forecasts beside the page: the central course at once, then the draws a few at a time, unless something newer is asked for. */
+import { expose, transfer } from 'comlink';
+import type { Refusal } from '../../../core/advice/limits.ts';
+import type { Kit } from '../../../core/pan/kit.ts';
+import { type PreparedKit, prepareKit } from '../../../core/pan/preparedKit.ts';
+import { type Draw, drawEveryS, drawOf, summarise } from '../../../core/planning/forecast.ts';
+import { type Plan, planFor } from '../../../core/planning/plan.ts';
+import type { PlanRequest } from '../../../core/planning/request.ts';
+import { type Bands, type Picture, pictureOf, ribbonEdges } from '../../parts/panLine/picture.ts';
+
+/** The same draws each time, so that a forecast moves only by what was changed. */
+const seed = 20;
+const drawsAtOnce = 4;
+const summariesAfter = [16, 32, 64];
+
+export type Outcome =
+  | { readonly kind: 'plan'; readonly picture: Picture; readonly tookMs: number }
+  | { readonly kind: 'refused'; readonly refusals: readonly Refusal[] }
+  | { readonly kind: 'failed'; readonly message: string };
+
+export interface Asked {
+  readonly turn: number;
+  readonly request: PlanRequest;
+  readonly kit: Kit;
+}
+
+export interface Told {
+  readonly turn: number;
+  readonly bands: Bands;
+  readonly tookMs: number;
+}
+
+let latest = 0;
+let tell: (told: Told) => void = () => {};
+let preparedFor: { readonly key: string; readonly prepared: PreparedKit } | undefined;
+
+function prepare(kit: Kit): PreparedKit {
+  // The name changes nothing that is computed.
+  const key = JSON.stringify({ ...kit, name: '' });
+  if (preparedFor?.key !== key) preparedFor = { key, prepared: prepareKit(kit) };
+  return preparedFor.prepared;
+}
+
+function plan({ turn, request, kit }: Asked): Outcome {
+  latest = turn;
+  const begun = performance.now();
+  try {
+    const prepared = prepare(kit);
+    const planned = planFor(request, prepared);
+    if (planned.kind === 'refused') return planned;
+    const picture = pictureOf(planned.plan, planned.course, prepared);
+    void forecast(turn, planned.plan, prepared, picture);
+    const columns = Object.values(picture.traces).map((column) => Float64Array.from(column));
+    const traces = Object.fromEntries(Object.keys(picture.traces).map((name, i) => [name, columns[i]]));
+    const sent = { ...picture, traces } as unknown as Picture;
+    return transfer(
+      { kind: 'plan', picture: sent, tookMs: performance.now() - begun },
+      columns.map(({ buffer }) => buffer),
+    );
+  } catch (error) {
+    return { kind: 'failed', message: error instanceof Error ? error.message : String(error) };
+  }
+}
+
+async function forecast(turn: number, plan: Plan, prepared: PreparedKit, picture: Picture): Promise<void> {
+  const begun = performance.now();
+  const draws: Draw[] = [];
+  for (const target of summariesAfter) {
+    while (draws.length < target) {
+      await aMoment();
+      if (turn !== latest) return;
+      for (let i = 0; i < drawsAtOnce; i++) draws.push(drawOf(plan, prepared, seed, draws.length));
+    }
+    const summary = summarise(plan, draws);
+    const bands = { forecast: summary, edges: ribbonEdges(picture, summary, drawEveryS) };
+    const buffers = Object.values(summary.bands).flatMap(({ low, high }) => [low.buffer, high.buffer]);
+    tell(transfer({ turn, bands, tookMs: performance.now() - begun }, buffers as ArrayBuffer[]));
+  }
+}
+
+/** Lets a newer question in. */
+function aMoment(): Promise<void> {
+  return new Promise((resolve) => setTimeout(resolve, 0));
+}
+
+const planner = {
+  plan,
+  onForecast(listener: (told: Told) => void): void {
+    tell = listener;
+  },
+};
+
+export type Planner = typeof planner;
+
+expose(planner);

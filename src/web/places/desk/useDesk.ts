@@ -1,0 +1,69 @@
+/** All that the Desk holds together: the draft, its fields, the newest plan, and what is kept on the server. */
+import { useEffect, useMemo, useState } from 'react';
+import type { Kit } from '../../../core/pan/kit.ts';
+import type { PlanRequest } from '../../../core/planning/request.ts';
+import { rewritten, troubles, typed } from '../../parts/entry.ts';
+import { useTemperatureUnit } from '../../parts/TemperatureUnit.tsx';
+import { useKits } from '../../records/useKits.ts';
+import { usePlans } from '../../records/usePlans.ts';
+import { aimEntries, temperatureFields } from './aimEntries.ts';
+import { withKit } from './draft.ts';
+import { kitEntries } from './kitEntries.ts';
+import { sentence } from './Refused.tsx';
+import { useDraft } from './useDraft.ts';
+import { useKeptKits } from './useKeptKits.ts';
+import { useKeptPlans } from './useKeptPlans.ts';
+import { usePlanner } from './usePlanner.ts';
+
+export function useDesk() {
+  const { unit } = useTemperatureUnit();
+  const kits = useKits();
+  const plans = usePlans();
+  const [draft, setDraft] = useDraft(kits.data);
+  const keeping = useKeptKits(draft, setDraft);
+  // Without a server a plan named in the address can't be had anyway.
+  const kept = useKeptPlans(draft, setDraft, kits.data);
+  const planning = usePlanner(draft.aim.good, draft.kit.good);
+
+  const aims = useMemo(() => aimEntries(unit), [unit]);
+  const facts = useMemo(() => kitEntries(unit), [unit]);
+  const [writtenIn, setWrittenIn] = useState(unit);
+  useEffect(() => {
+    if (writtenIn === unit) return;
+    setWrittenIn(unit);
+    const before = { aim: aimEntries(writtenIn), kit: kitEntries(writtenIn) };
+    setDraft((now) => ({
+      ...now,
+      aim: rewritten(now.aim, before.aim, temperatureFields),
+      kit: rewritten(now.kit, before.kit, ['roomC']),
+    }));
+  }, [unit, writtenIn, setDraft]);
+
+  const refused = planning.outcome?.kind === 'refused' ? planning.outcome.refusals : [];
+  const refusals = Object.fromEntries(refused.map(({ field, message }) => [field, sentence(message)]));
+  const wrong = Object.keys(troubles(draft.aim, aims)).length > 0 || Object.keys(troubles(draft.kit, facts)).length > 0;
+
+  return {
+    draft,
+    aims,
+    facts,
+    planning,
+    refusals,
+    /** A field can't be read: what is shown is the last plan that could be made. */
+    wrong,
+    kits: kits.data ?? [],
+    plans: plans.data ?? [],
+    reached: !kits.isError && kits.failureCount === 0,
+    keeping,
+    kept,
+    typeAim: (field: string, text: string) => setDraft((now) => ({ ...now, aim: typed(now.aim, aims, field, text) })),
+    changeAim: (change: Partial<PlanRequest>) =>
+      setDraft((now) => ({ ...now, aim: { ...now.aim, good: { ...now.aim.good, ...change } } })),
+    typeKit: (field: string, text: string) => setDraft((now) => ({ ...now, kit: typed(now.kit, facts, field, text) })),
+    changeKit: (kit: Kit) => setDraft((now) => ({ ...now, kit: { ...now.kit, good: kit } })),
+    chooseKit(id: string) {
+      const record = kits.data?.find((each) => each.id === id);
+      if (record) setDraft((now) => withKit(now, record));
+    },
+  };
+}
