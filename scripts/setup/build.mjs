@@ -1,4 +1,5 @@
 // Builds dist/node (server, command line, library) and dist/web (the pages), each when what it is built from changed.
+import { chmodSync } from 'node:fs';
 import { join } from 'node:path';
 import { npm, root, say } from './run.mjs';
 import { hashOf, onceFor } from './stamp.mjs';
@@ -18,6 +19,8 @@ export async function buildOutputs() {
       return onceFor(join(root, 'dist', `.${name}-stamp`), hash, async () => {
         say(`building dist/${name}`);
         await npm(['run', '--silent', `build:${name}`]);
+        // npm runs a checkout's own command as a file; the compiler writes files that can't be run.
+        if (name === 'node') chmodSync(join(root, 'dist/node/cli/main.js'), 0o755);
       });
     }),
   );

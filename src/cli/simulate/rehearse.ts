@@ -6,7 +6,6 @@ import type { Srgb } from '../../core/colour/srgb.ts';
 import { centralValues } from '../../core/pan/model.ts';
 import { simulate } from '../../core/pan/simulate.ts';
 import { drawOf, type Forecast, summarise } from '../../core/planning/forecast.ts';
-import { normalNumbers } from '../../core/reactions/normal.ts';
 import type { Range } from '../../core/twin/range.ts';
 import type { Planning } from '../plan/makePlan.ts';
 
@@ -25,8 +24,7 @@ export interface Rehearsed extends Planning {
 
 export function rehearse(planning: Planning, run: RunOptions): Rehearsed {
   const { plan, prepared, kit } = planning;
-  const normal = normalNumbers(run.seed);
-  const draws = Array.from({ length: run.draws }, () => drawOf(plan, prepared, normal));
+  const draws = Array.from({ length: run.draws }, (_, number) => drawOf(plan, prepared, run.seed, number));
   const forecast = summarise(plan, draws);
   const values = centralValues(kit);
   const recipe = { charge: plan.amounts.charge, steps: plan.steps };
