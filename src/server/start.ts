@@ -20,10 +20,13 @@ export interface Running {
 
 export async function startServer({ data, host, port, names }: StartOptions): Promise<Running> {
   const store = await openStore(data);
+  let close = (): Promise<void> => store.close();
   try {
     const logger = { level: 'warn', stream: process.stderr };
     const app = await buildServer({ store, names: [...names, ...namesOf(host)], logger });
     app.addHook('onClose', () => store.close());
+    // From here on the app has clocks of its own, which would keep a process alive that failed to listen.
+    close = () => app.close();
     const damage = await damageOfNewestCook(store.db);
     if (damage) app.log.warn(damage);
     await app.listen({ host, port });
@@ -31,9 +34,9 @@ export async function startServer({ data, host, port, names }: StartOptions): Pr
     const boundPort = bound && typeof bound === 'object' ? bound.port : port;
     const address = `http://${isEvery(host) ? 'localhost' : bracketed(host)}:${boundPort}/`;
     store.tellAddress(address);
-    return { address, stop: () => app.close() };
+    return { address, stop: close };
   } catch (error) {
-    await store.close();
+    await close();
     throw isPortTaken(error)
       ? new Error(`Port ${port} is taken by another program; choose another with --port.`)
       : error;
