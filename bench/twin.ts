@@ -36,6 +36,7 @@ type Quantity = (typeof quantities)[number];
 /** Sums over the judged moments of one step. */
 interface Tally {
   count: number;
+  judged: Record<Quantity, number>;
   inside: Record<Quantity, number>;
   squares: Record<Quantity, number>;
   blind: Record<Quantity, number>;
@@ -43,6 +44,8 @@ interface Tally {
 }
 
 const zero = (): Record<Quantity, number> => ({ 'temperature, C': 0, 'water, %': 0, 'inverted, %': 0, 'ln colour': 0 });
+/** Colour fainter than 0.1 EBC is not judged: there is none yet. */
+const faintest = Math.log(0.004 + 1e-3);
 const lnColour = (a430: number): number => Math.log(a430 + 1e-3);
 
 /** One hidden kit cooked by a person with the thermometer alone, and what a twin would be told of it. */
@@ -133,13 +136,22 @@ function judge(cook: Cook, seed: number, tallies: Map<string, Tally>): void {
     if (row >= course.timeS.length) return;
     blind.moveTo(event.timeS);
     const kind = course.steps.find(({ endS }) => endS >= row)?.kind ?? 'roast';
-    const tally = tallies.get(kind) ?? { count: 0, inside: zero(), squares: zero(), blind: zero(), persistence: 0 };
+    const tally = tallies.get(kind) ?? {
+      count: 0,
+      judged: zero(),
+      inside: zero(),
+      squares: zero(),
+      blind: zero(),
+      persistence: 0,
+    };
     tallies.set(kind, tally);
     const now = truth(row);
     const believed = ahead(twin, told, cook, seed + row);
     const unread = ahead(blind, told, cook, seed + row);
     tally.count++;
     for (const q of quantities) {
+      if (q === 'ln colour' && now[q] < faintest) continue;
+      tally.judged[q]++;
       const { low, mid, high } = rangeOf(believed[q]);
       if (now[q] >= low && now[q] <= high) tally.inside[q]++;
       tally.squares[q] += (now[q] - mid) ** 2;
@@ -157,19 +169,21 @@ for (let seed = 1; seed <= cooks; seed++) judge(cook, seed, tallies);
 
 const percent = (value: number) => `${(100 * value).toFixed(0)} %`;
 const rows = [...tallies].flatMap(([kind, t]) =>
-  quantities.map((q) => [
-    kind,
-    q,
-    String(t.count),
-    percent(t.inside[q] / t.count),
-    Math.sqrt(t.squares[q] / t.count).toFixed(2),
-    ratio(Math.sqrt(t.squares[q] / t.blind[q])),
-    q === 'temperature, C' ? ratio(Math.sqrt(t.squares[q] / t.persistence)) : '',
-  ]),
+  quantities
+    .filter((q) => t.judged[q] > 0)
+    .map((q) => [
+      kind,
+      q,
+      String(t.judged[q]),
+      percent(t.inside[q] / t.judged[q]),
+      Math.sqrt(t.squares[q] / t.judged[q]).toFixed(2),
+      ratio(Math.sqrt(t.squares[q] / t.blind[q])),
+      q === 'temperature, C' ? ratio(Math.sqrt(t.squares[q] / t.persistence)) : '',
+    ]),
 );
 const all = quantities.map((q) => {
   const sum = (of: (t: Tally) => number) => [...tallies.values()].reduce((total, t) => total + of(t), 0);
-  return [q, percent(sum((t) => t.inside[q]) / sum((t) => t.count))];
+  return [q, percent(sum((t) => t.inside[q]) / sum((t) => t.judged[q]))];
 });
 publish('twin', 'Twin', [
   `${cooks} cooks of the Desk's first request, hidden kits drawn ${hiddenWidening} times wider than stated, ${members} members, a reading each ${readEveryS} s with ${noiseC} C of noise. Judged ${aheadS} s ahead each ${judgeEveryS} s, with the deeds that followed; no colour, pH or weight is told. The bar: bands hold the truth 76-84 % of the time. Ratios of root mean square errors: against a twin that hears no readings, and against the last reading.`,

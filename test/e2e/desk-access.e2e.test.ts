@@ -122,11 +122,26 @@ describe.skipIf(noBrowser)('Desk and Care', () => {
       'Roast',
       'Sodium hydroxide',
       'Lye into water',
-      'Umberpan 0',
+      '20 minutes of cool running water',
     ])
       expect(text).toContain(words);
     for (const words of ['Save plan', 'Print', 'Change the kit', 'System']) expect(text).not.toContain(words);
     expect(await page.locator('button:visible, input:visible, select:visible').count()).toBe(0);
     expect(await page.locator('.print-pan pattern').count()).toBeGreaterThan(0);
+  });
+
+  it.each([
+    ['', 'A4', 2],
+    ['', 'Letter', 2],
+    ['care', 'A4', 1],
+    ['care', 'Letter', 1],
+  ] as const)('/%s goes on %s of %i page or pages', async (at, format, most) => {
+    const { page } = await open({ at });
+    if (at === '') await bandsThere(page);
+    else await page.locator('h1').waitFor();
+    // The sheet follows the screen a moment later.
+    await page.waitForTimeout(1500);
+    const file = (await page.pdf({ format })).toString('latin1');
+    expect(file.match(/\/Type\s*\/Page\b(?!s)/g)).toHaveLength(most);
   });
 });

@@ -14,6 +14,8 @@ const citricMolarMassKg = 0.192124;
 const eqPerMgCalciumCarbonate = 2 / 100.087e3;
 /** Heat content of cold water from the tap or with ice, at the temperature given. */
 const iceWaterC = 1;
+/** Syrup is let down with hot water, which spatters less (common practice, no source), C. */
+const letDownWaterC = 90;
 
 /** Pan and contents at room temperature, ring off, sugar not dissolved yet. */
 export function filledPan(charge: Charge, kit: Kit, values: ModelValues): Float64Array {
@@ -64,7 +66,11 @@ export function perform(deed: Deed, y: Float64Array, pan: Pan, kit: Kit, spoonSc
     pan.setRingW((deed.notch / kit.stove.notches) * kit.stove.ratedPowerW * pan.values.stoveEfficiency);
   } else if (deed.kind === 'water') {
     const spooned = deed.spoonfuls > 0;
-    addWater(y, deed.waterKg * (spooned ? pan.values.spoonFactor * spoonScatter : 1), spooned ? iceWaterC : kit.roomC);
+    addWater(
+      y,
+      deed.waterKg * (spooned ? pan.values.spoonFactor * spoonScatter : 1),
+      spooned ? iceWaterC : letDownWaterC,
+    );
   } else if (deed.kind === 'alkali') {
     addAlkali(y, deed.part, kit.roomC);
   }

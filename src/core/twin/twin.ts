@@ -42,7 +42,7 @@ const checkpointEveryS = 60;
 
 const defaultRelaxation: Readonly<Record<Group, number>> = {
   heat: 0.3,
-  water: 0.3,
+  water: 0.1,
   acidity: 0.3,
   sugars: 0.3,
   colour: 0.3,
@@ -51,7 +51,7 @@ const defaultRelaxation: Readonly<Record<Group, number>> = {
 const defaultWidening = 1.25;
 
 /** Drift of the heat parameters: how much of their spread comes back in a second (stirring, draughts and cycling rings change). */
-const driftPerS = 1 / 5400;
+const driftPerS = 1 / 10_800;
 
 /** A single spoonful scatters by about 20 % (common practice, no source). */
 const spoonScatter = 0.2;

@@ -3,9 +3,9 @@
 import type { StepKind, TimedDeed } from '../../../core/pan/steps.ts';
 import { drawEveryS, type TraceName, traceNames } from '../../../core/planning/forecast.ts';
 import type { Range } from '../../../core/twin/range.ts';
-import { clock, ebcOf, percent, span } from '../figures.ts';
+import { clock, ebcOf, span } from '../figures.ts';
 import { stepNames } from '../stepNames.ts';
-import { degrees, type TemperatureUnit } from '../temperature.ts';
+import { inUnit, type TemperatureUnit } from '../temperature.ts';
 import { type Bands, drawnEveryS, type Picture } from './picture.ts';
 
 export interface Moment {
@@ -64,16 +64,17 @@ export interface Said {
 
 /** The moment's values, each with its range. */
 export function saidOf({ values, ranges }: Moment, unit: TemperatureUnit): readonly Said[] {
-  const say = (name: string, trace: TraceName, show: (value: number) => string): Said => ({
+  const say = (name: string, trace: TraceName, show: (value: number) => string, after = ''): Said => ({
     name,
-    value: show(values[trace]),
-    range: ranges && span(ranges[trace], show),
+    value: `${show(values[trace])}${after}`,
+    range: ranges && `${span(ranges[trace], show)}${after}`,
   });
+  const share = (value: number) => (value * 100).toFixed(values.waterShare < 0.1 ? 1 : 0);
   return [
-    say('Temperature', 'readingC', (c) => degrees(c, unit)),
-    say('Water', 'waterShare', (share) => percent(share, share < 0.1 ? 1 : 0)),
+    say('Temperature', 'readingC', (c) => inUnit(c, unit).toFixed(0), ` °${unit}`),
+    say('Water', 'waterShare', share, ' %'),
     say('Hot pH', 'ph', (ph) => ph.toFixed(1)),
-    say('Inverted', 'inverted', (share) => percent(share)),
+    say('Inverted', 'inverted', (value) => (value * 100).toFixed(0), ' %'),
     say('Colour, EBC', 'a430', ebcOf),
   ];
 }

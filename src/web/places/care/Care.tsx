@@ -1,5 +1,5 @@
 /** Care: what to do when something goes wrong, in big type, on one printed page. */
-import pkg from '#package.json' with { type: 'json' };
+import { usePrintLine } from '../../parts/usePrintLine.ts';
 import { useTitle } from '../../parts/useTitle.ts';
 import { Numbers } from './Numbers.tsx';
 import { emergencyNumbers, topics } from './statements.ts';
@@ -7,6 +7,7 @@ import './care.css';
 
 export default function Care() {
   useTitle('Care');
+  usePrintLine();
   return (
     <main id="main" className="care">
       <h1>Care</h1>
@@ -31,9 +32,6 @@ export default function Care() {
       <button type="button" className="screen" onClick={() => window.print()}>
         Print this page
       </button>
-      <p className="on-paper">
-        Umberpan {pkg.version}. Statements looked at {emergencyNumbers[0]?.date}; their sources are on the Care page.
-      </p>
       <Sources />
     </main>
   );
@@ -49,7 +47,7 @@ function Sources() {
           <div key={id}>
             <dt>{id.replace('CARE-', '')}</dt>
             <dd>
-              {source}. Looked at {date}; region: {region}.
+              {source}. Written down {date}; region: {region}.
             </dd>
           </div>
         ))}

@@ -1,5 +1,5 @@
 /**
- * What Care says: every statement with an id, its source, the date it was last looked at, and where it holds. Marks in the
+ * What Care says: every statement with an id, its source, the date it was written down here, and where it holds. Marks in the
  * sources: (seen) in a stored copy or a page that quotes it, (from memory) otherwise. Each defers to the safety data sheet of
  * one's own product, local rules and the emergency services.
  */

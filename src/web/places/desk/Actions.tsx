@@ -15,7 +15,7 @@ export function Actions({ saved, saving, possible, reached, notice, onSave }: Ac
     <div className="actions screen">
       <div className="buttons">
         <button type="button" className="main" onClick={onSave} disabled={!possible || saved || saving || !reached}>
-          {saved ? 'Saved' : 'Save plan'}
+          {saved && possible ? 'Saved' : 'Save plan'}
         </button>
         <button type="button" onClick={() => window.print()} disabled={!possible}>
           Print

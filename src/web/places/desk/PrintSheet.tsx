@@ -1,12 +1,12 @@
 /** The kitchen sheet: what is printed of a plan, black on white, for A4 and Letter. Never on screen. */
 
 import { memo } from 'react';
-import pkg from '#package.json' with { type: 'json' };
 import type { Kit } from '../../../core/pan/kit.ts';
 import { layoutFor } from '../../parts/panLine/layout.ts';
 import { PanLine } from '../../parts/panLine/PanLine.tsx';
 import type { Bands, Picture } from '../../parts/panLine/picture.ts';
 import { useTemperatureUnit } from '../../parts/TemperatureUnit.tsx';
+import { usePrintLine } from '../../parts/usePrintLine.ts';
 import { AlkaliCard } from './AlkaliCard.tsx';
 import { Amounts } from './Amounts.tsx';
 import { Cautions } from './Cautions.tsx';
@@ -27,6 +27,7 @@ export const PrintSheet = memo(function PrintSheet({ picture, bands, kit }: Prin
   const { unit } = useTemperatureUnit();
   const { plan, endS, hottestC } = picture;
   const { alkali } = plan.amounts;
+  usePrintLine();
   const layout = layoutFor(widthPx, endS, hottestC, alkali ? 3 : 2, true);
   return (
     <div className="print-sheet">
@@ -39,20 +40,17 @@ export const PrintSheet = memo(function PrintSheet({ picture, bands, kit }: Prin
       <Cautions alkali={alkali !== undefined} />
       <Amounts plan={plan} />
       {alkali && <AlkaliCard alkali={alkali} />}
+      <p>
+        <strong>Burned: 20 minutes of cool running water. Call your local emergency number.</strong> Colour is known to
+        a factor of 2 or 3 only.
+      </p>
       <StepTable picture={picture} bands={bands} onPaper />
       <figure className="print-pan">
         <svg width="100%" viewBox={`0 0 ${layout.width} ${layout.height}`} role="img" aria-label="Pan line">
           <PanLine picture={picture} bands={bands} layout={layout} unit={unit} hatched />
         </svg>
-        <figcaption>
-          Temperature, hatched closer the darker the sugar; dial, spoonfuls and parts of alkali below it. Dashes and
-          grey hold 8 in 10 cooks; colour is known to a factor of 2 or 3.
-        </figcaption>
+        <figcaption>Hatched closer the darker the sugar. Dashes and grey hold 8 in 10 cooks.</figcaption>
       </figure>
-      <footer>
-        Umberpan {pkg.version}, {new Date().toLocaleDateString(undefined, { dateStyle: 'long' })}. A plan, not a safety
-        device: it never watches your stove. Burned: 20 minutes of cool running water; call your local emergency number.
-      </footer>
     </div>
   );
 });

@@ -12,6 +12,8 @@ import { failureOf } from './useKeptKits.ts';
 /** Something that was done, and how to take it back. */
 export interface Notice {
   readonly says: string;
+  /** True of what is saved alone: a change on the Desk ends it. */
+  readonly whileSaved?: true;
   readonly undo?: { readonly name: string; run(): void };
 }
 
@@ -39,7 +41,9 @@ export function useKeptPlans(draft: Draft, setDraft: SetDraft, kits: readonly Ki
       address(undefined);
       setNotice(undefined);
     };
-    setNotice(isSaved(left) ? { says } : { says, undo: { name: 'Back to what was here', run: back } });
+    setNotice(
+      isSaved(left) ? { says, whileSaved: true } : { says, undo: { name: 'Back to what was here', run: back } },
+    );
   }
 
   const openAsked = useEffectEvent(open);
@@ -74,7 +78,7 @@ export function useKeptPlans(draft: Draft, setDraft: SetDraft, kits: readonly Ki
         onSuccess(record) {
           setDraft((now) => ({ ...now, plan: record }));
           address(record.id);
-          setNotice({ says: `Saved “${record.request.name}”.` });
+          setNotice({ says: `Saved “${record.request.name}”.`, whileSaved: true });
         },
         onError: (error) => setNotice({ says: failureOf(error) }),
       },
@@ -97,5 +101,6 @@ export function useKeptPlans(draft: Draft, setDraft: SetDraft, kits: readonly Ki
     });
   }
 
-  return { saved, saving: saving.isPending, notice, open, save, remove };
+  const current = notice?.whileSaved && !saved ? undefined : notice;
+  return { saved, saving: saving.isPending, notice: current, open, save, remove };
 }

@@ -1,0 +1,76 @@
+import { describe, expect, it } from 'vitest';
+import { defaultKit } from '../../core/pan/kit.ts';
+import { defaultRequest } from '../../core/planning/request.ts';
+import { aimEntries } from '../places/desk/aimEntries.ts';
+import { kitEntries } from '../places/desk/kitEntries.ts';
+import { rewritten, type Sheet, textOf, troubles, typed } from './entry.ts';
+
+const entries = aimEntries('C');
+const fresh = { good: defaultRequest, texts: {} };
+const afterTyping = (field: string, text: string) => typed(fresh, entries, field, text);
+
+describe('a field that is typed into', () => {
+  it.each([
+    ['massKg', '1lb', 'massKg', 0.45359237],
+    ['massKg', '12 oz', 'massKg', 0.340194],
+    ['massKg', '350', 'massKg', 0.35],
+    ['invertC', '266F', 'invertC', 130],
+    ['invertC', '128', 'invertC', 128],
+    ['brownMinutes', '1/2 h', 'brownMinutes', 30],
+    ['syrupSolids', '78 °Bx', 'syrupSolids', 0.78],
+    ['syrupSolids', '78', 'syrupSolids', 0.78],
+    ['alkaliGPerKg', '4,5 g/kg', 'alkaliGPerKg', 4.5],
+    ['alkaliGPerKg', '4.5g / kg', 'alkaliGPerKg', 4.5],
+    ['solutionStrength', '10 %', 'solutionStrength', 0.1],
+  ] as const)('takes %s %s', (field, text, name, value) => {
+    const sheet = afterTyping(field, text);
+    expect(troubles(sheet, entries)).toEqual({});
+    expect(sheet.good[name]).toBeCloseTo(value, 6);
+  });
+
+  it.each([
+    ['massKg', 'a lot', /'a lot' is not understood.*allowed: 100 g to 5000 g/],
+    ['massKg', '3 tsp', /is a volume.*allowed/],
+    ['massKg', '', /empty; allowed: 100 g to 5000 g/],
+    ['massKg', '99 g', /too little; allowed: 100 g/],
+    ['invertC', '200', /too much; allowed: 110 °C to 140 °C/],
+    ['alkaliGPerKg', '5 g/L', /is not understood; Dose is a number in g\/kg/],
+    ['name', '  ', /empty; allowed: 1 to 80/],
+    ['name', 'x'.repeat(81), /81 characters/],
+  ])('refuses %s %s, says what is allowed, and keeps the last good value', (field, text, message) => {
+    const sheet = afterTyping(field, text);
+    expect(troubles(sheet, entries)[field]).toMatch(message);
+    expect(sheet.good).toEqual(defaultRequest);
+    expect(textOf(sheet, entries, field)).toBe(text);
+  });
+
+  it('takes every limit as it is written out, in either unit of temperature', () => {
+    for (const unit of ['C', 'F'] as const) {
+      const fields = aimEntries(unit);
+      for (const field of Object.keys(fields)) {
+        const [, least = '', most = ''] = /allowed: (.*) to (.*)\./.exec(limitsOf(fields, field)) ?? [];
+        for (const text of [least, most].filter((each) => each !== '' && field !== 'name'))
+          expect(troubles(typed(fresh, fields, field, text), fields), `${field} ${text}`).toEqual({});
+      }
+    }
+  });
+
+  it('shows every value of a kit so that it can be read back', () => {
+    const kits = kitEntries('F');
+    for (const [field, entry] of Object.entries(kits)) {
+      const sheet = typed({ good: defaultKit, texts: {} }, kits, field, entry.show(defaultKit));
+      expect(troubles(sheet, kits), field).toEqual({});
+    }
+  });
+
+  it('is written out anew in another unit, unless it is wrong', () => {
+    const sheet: Sheet<typeof defaultRequest> = { ...fresh, texts: { invertC: '130', roastC: 'hot' } };
+    const anew = rewritten(sheet, entries, ['invertC', 'roastC']);
+    expect(textOf(anew, aimEntries('F'), 'invertC')).toBe('266 °F');
+    expect(textOf(anew, aimEntries('F'), 'roastC')).toBe('hot');
+  });
+});
+
+function limitsOf(fields: ReturnType<typeof aimEntries>, field: string): string {
+  return troubles(typed(fresh, fields, field, ''), fields)[field] ?? '';
+}
