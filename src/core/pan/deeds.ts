@@ -12,7 +12,7 @@ import type { AlkaliPart, Charge, Deed } from './steps.ts';
 const citricMolarMassKg = 0.192124;
 /** 1 mg/L of alkalinity as CaCO3 is 2 / 100.087 meq/L. */
 const eqPerMgCalciumCarbonate = 2 / 100.087e3;
-/** Heat content of cold water from the tap or with ice, at the temperature given. */
+/** Spoonfuls come from water with ice in it, C. */
 const iceWaterC = 1;
 /** Syrup is let down with hot water, which spatters less (common practice, no source), C. */
 const letDownWaterC = 90;

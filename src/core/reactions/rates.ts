@@ -153,6 +153,8 @@ export interface Rates {
 
 const curveLowC = 4;
 const curveHighC = 200;
+/** The onset of roast, some 2.5 C wide, asks for samples this close, C. */
+const curveStepC = 1;
 
 /** Builds the rates for one set of parameter values. The last pH is remembered as the next one's first guess. */
 export function createRates(p: ReactionValues): Rates {
@@ -161,7 +163,7 @@ export function createRates(p: ReactionValues): Rates {
     (Object.keys(curveOrder) as (keyof typeof curveOrder)[]).map((name) => sampled[name]),
     curveLowC,
     curveHighC,
-    2,
+    curveStepC,
   );
   const k = new Float64Array(curves.count);
   const charges: Charges = {

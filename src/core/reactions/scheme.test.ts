@@ -76,7 +76,7 @@ function lawRates(p: Record<ReactionParameter, number>, y: Float64Array, s: Surr
   ]);
 }
 
-test('the fast rates follow the declared scheme within 0.03 % from 100 to 165 C (cubics over 2 C)', () => {
+test('the fast rates follow the declared scheme within 0.01 % from 100 to 165 C', () => {
   const amounts = fc.array(fc.double({ min: 1e-4, max: 2, noNaN: true }), {
     minLength: amountCount,
     maxLength: amountCount,
@@ -107,9 +107,9 @@ test('the fast rates follow the declared scheme within 0.03 % from 100 to 165 C 
           size = Math.max(size, Math.abs(rate * count));
         }
       }
-      for (let i = 0; i < amountCount; i++) expect(Math.abs(dy[i] - expected[i])).toBeLessThanOrEqual(3e-4 * size);
-      expect(Math.abs(flow.water - water)).toBeLessThanOrEqual(3e-4 * size);
+      for (let i = 0; i < amountCount; i++) expect(Math.abs(dy[i] - expected[i])).toBeLessThanOrEqual(1e-4 * size);
+      expect(Math.abs(flow.water - water)).toBeLessThanOrEqual(1e-4 * size);
     }),
-    { numRuns: 60 },
+    { numRuns: 100 },
   );
 });
