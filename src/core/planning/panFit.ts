@@ -1,10 +1,10 @@
 /** Does the batch fit the pan: depth, foam, and whether the probe's tip is covered. */
 import { limits } from '../advice/limits.ts';
+import { foamHeightM } from '../pan/foam.ts';
 import { type PanVessel, surfaceAreaM2 } from '../pan/kit.ts';
 
-/** Density of the hot syrup, kg/m3, and how high foam rises over the liquid (2-4 times; assumed). */
+/** Density of the hot syrup, kg/m3 (assumed). */
 const hotSyrupKgPerM3 = 1350;
-const foamRise = 3;
 /** A probe's tip wants this much syrup around it, m (assumed). */
 const probeDepthM = 0.015;
 
@@ -19,15 +19,22 @@ export interface PanFit {
   readonly mostSugarKg: number;
 }
 
-export function panFit(pan: PanVessel, contentsKg: number, sucroseKg: number): PanFit {
+/** @param steamKgPerS the most steam expected; left out: the worst case */
+export function panFit(
+  pan: PanVessel,
+  contentsKg: number,
+  sucroseKg: number,
+  steamKgPerS = Number.POSITIVE_INFINITY,
+): PanFit {
   const area = surfaceAreaM2(pan);
   const depthM = contentsKg / (hotSyrupKgPerM3 * area);
+  const foamM = foamHeightM(depthM, steamKgPerS, area);
   const most = (limits.fillWithDosing.value * pan.heightM * area * hotSyrupKgPerM3 * sucroseKg) / contentsKg;
   return {
     depthM,
-    foamM: depthM * foamRise,
+    foamM,
     fill: depthM / pan.heightM,
-    foamStaysIn: depthM * foamRise <= pan.heightM,
+    foamStaysIn: foamM <= pan.heightM,
     probeCovered: depthM >= probeDepthM,
     mostSugarKg: most,
   };

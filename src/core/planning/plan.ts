@@ -5,7 +5,7 @@ import { centralValues } from '../pan/model.ts';
 import type { PreparedKit } from '../pan/preparedKit.ts';
 import { simulate } from '../pan/simulate.ts';
 import { contentsKg } from '../pan/state.ts';
-import type { Step } from '../pan/steps.ts';
+import type { Charge, Step } from '../pan/steps.ts';
 import { type Amounts, amountsFor } from './amounts.ts';
 import { type PanFit, panFit } from './panFit.ts';
 import { refusalsOf } from './refusals.ts';
@@ -54,7 +54,9 @@ export function planFor(request: PlanRequest, prepared: PreparedKit): Planned {
   }
   const { amounts, steps, charge, values } = tried.recipe;
   const course = simulate({ charge, steps }, prepared, values);
-  return { kind: 'plan', plan: { request, amounts, steps, fit: tried.fit, yieldKg: poured(course) }, course };
+  const mostSteam = course.steamKgPerS.reduce((most, steam) => Math.max(most, steam), 0);
+  const fit = panFit(prepared.kit.pan, contentsOf(charge), charge.sucroseKg, mostSteam);
+  return { kind: 'plan', plan: { request, amounts, steps, fit, yieldKg: poured(course) }, course };
 }
 
 /** Sugar out of the pan, kg. */
@@ -62,10 +64,12 @@ export function poured(course: Course): number {
   return contentsKg(course.last) * (1 - stuckShare);
 }
 
+function contentsOf({ sucroseKg, waterKg, maltExtractKg }: Charge): number {
+  return sucroseKg + waterKg + maltExtractKg;
+}
+
 function refusable(request: PlanRequest, prepared: PreparedKit, sucroseKg: number) {
   const recipe = recipeFor(request, prepared, sucroseKg);
-  const { charge } = recipe;
-  const contents = charge.sucroseKg + charge.waterKg + charge.maltExtractKg;
-  const fit = panFit(prepared.kit.pan, contents, sucroseKg);
-  return { recipe, fit, refusals: refusalsOf(request, prepared.kit, recipe.amounts, fit) };
+  const fit = panFit(prepared.kit.pan, contentsOf(recipe.charge), sucroseKg);
+  return { recipe, refusals: refusalsOf(request, prepared.kit, recipe.amounts, fit) };
 }
