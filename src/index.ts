@@ -2,6 +2,7 @@
 export { type Advice, advise } from './core/advice/advise.ts';
 export { type Limit, limits, type Refusal } from './core/advice/limits.ts';
 export { atTheStart, begun, progressed } from './core/advice/progress.ts';
+export { createRehearsal, followAdvice, type Rehearsal } from './core/advice/rehearsal.ts';
 export { type CourseColour, courseColour } from './core/colour/courseColour.ts';
 export { dropColour } from './core/colour/drop.ts';
 export { type Course, dryKg, inverted, pigmentMol, waterShare } from './core/pan/course.ts';
