@@ -1,5 +1,7 @@
 /** The core as a library: everything here is pure and runs in Node, a worker or a page. */
 export { type Advice, advise } from './core/advice/advise.ts';
+export { alarmCatalogue } from './core/advice/alarms/catalogue.ts';
+export { noAlarms, stepAlarms } from './core/advice/alarms/engine.ts';
 export { type Limit, limits, type Refusal } from './core/advice/limits.ts';
 export { atTheStart, begun, progressed } from './core/advice/progress.ts';
 export { createRehearsal, followAdvice, type Rehearsal } from './core/advice/rehearsal.ts';
