@@ -4,12 +4,10 @@
  */
 import { createRehearsal, followAdvice } from '../src/core/advice/rehearsal.ts';
 import { defaultKit, type Kit } from '../src/core/pan/kit.ts';
-import { modelParameters } from '../src/core/pan/model.ts';
+import { drawnValues } from '../src/core/pan/model.ts';
 import { carefulPerson } from '../src/core/pan/person.ts';
-import type { ModelParameter } from '../src/core/pan/physics.ts';
 import { simulate } from '../src/core/pan/simulate.ts';
 import { normalNumbers } from '../src/core/reactions/normal.ts';
-import { valueAt } from '../src/core/reactions/parameter.ts';
 import { type Cook, cookOf } from './measure/referenceCook.ts';
 import { publish, table } from './measure/report.ts';
 
@@ -53,9 +51,7 @@ function advised({ prepared, recipe }: Cook, seed: number, kept: Kept): number {
 
 function alone({ prepared, recipe }: Cook, seed: number, kept: Kept): void {
   const normal = normalNumbers(2 * seed);
-  const values = Object.fromEntries(
-    Object.entries(modelParameters(prepared.kit)).map(([name, p]) => [name, valueAt(p, 1.25 * normal())]),
-  ) as Record<ModelParameter, number>;
+  const values = drawnValues(prepared.kit, () => 1.25 * normal());
   const course = simulate(recipe, prepared, values, { normal, habits: { ...carefulPerson, reactionS } });
   for (const { deed } of course.deeds) {
     if (deed.kind === 'water') kept.spoonfuls += deed.spoonfuls;

@@ -8,12 +8,11 @@ import { ratingA430 } from '../src/core/colour/rating.ts';
 import { advance } from '../src/core/pan/advance.ts';
 import { type Course, inverted, waterShare } from '../src/core/pan/course.ts';
 import { perform } from '../src/core/pan/deeds.ts';
-import { modelParameters } from '../src/core/pan/model.ts';
-import type { ModelParameter, ModelValues, Pan } from '../src/core/pan/physics.ts';
+import { drawnValues } from '../src/core/pan/model.ts';
+import type { ModelValues, Pan } from '../src/core/pan/physics.ts';
 import { simulate } from '../src/core/pan/simulate.ts';
 import { dissolvedKg, place } from '../src/core/pan/state.ts';
 import { normalNumbers } from '../src/core/reactions/normal.ts';
-import { valueAt } from '../src/core/reactions/parameter.ts';
 import { amount, amountMassKg } from '../src/core/reactions/rates.ts';
 import { a430Of } from '../src/core/twin/observe.ts';
 import { rangeOf } from '../src/core/twin/range.ts';
@@ -52,9 +51,7 @@ const lnColour = (a430: number): number => Math.log(a430 + 1e-3);
 function hiddenCook({ prepared, recipe }: Cook, seed: number) {
   const { kit } = prepared;
   const normal = normalNumbers(seed * 13);
-  const values = Object.fromEntries(
-    Object.entries(modelParameters(kit)).map(([name, p]) => [name, valueAt(p, hiddenWidening * normal())]),
-  ) as Record<ModelParameter, number>;
+  const values = drawnValues(kit, () => hiddenWidening * normal());
   const course = simulate(recipe, prepared, values, { normal });
   const noise = normalNumbers(seed * 17 + 1);
   const told: TwinEvent[] = course.deeds

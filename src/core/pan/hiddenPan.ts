@@ -1,10 +1,9 @@
 /** A simulated pan whose properties nobody is told: what a rehearsal cooks on, and what the twin is tested against. */
 
-import { valueAt } from '../reactions/parameter.ts';
 import { advance } from './advance.ts';
 import { filledPan, perform } from './deeds.ts';
-import { modelParameters } from './model.ts';
-import { createPan, type ModelParameter, type ModelValues } from './physics.ts';
+import { drawnValues } from './model.ts';
+import { createPan, type ModelValues } from './physics.ts';
 import type { PreparedKit } from './preparedKit.ts';
 import { place } from './state.ts';
 import type { Charge, Deed } from './steps.ts';
@@ -43,10 +42,7 @@ export function createHiddenPan(
   hiding: Hiding = usualHiding,
 ): HiddenPan {
   const { kit } = prepared;
-  const parameters = modelParameters(kit);
-  const values = Object.fromEntries(
-    Object.entries(parameters).map(([name, parameter]) => [name, valueAt(parameter, hiding.widening * normal())]),
-  ) as Record<ModelParameter, number>;
+  const values = drawnValues(kit, () => hiding.widening * normal());
   const pan = createPan(prepared, values);
   const y = filledPan(charge, kit, values);
   pan.derivatives(y, new Float64Array(y.length));
