@@ -16,6 +16,7 @@ export const problemKinds = {
   'address-too-long': { status: 414, title: 'The address is too long' },
   'json-only': { status: 415, title: 'Only JSON is taken here' },
   'host-refused': { status: 421, title: 'This server does not answer to that name' },
+  unsafe: { status: 422, title: 'The plan would break a limit of safety' },
   'event-differs': { status: 422, title: 'An event with this id exists and says something else' },
   'version-missing': { status: 428, title: 'A change must name the version that it was made from' },
   'too-many-streams': { status: 429, title: 'Too many streams are open' },

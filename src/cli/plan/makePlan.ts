@@ -62,5 +62,6 @@ function makePlan(request: PlanRequest, kit: Kit): Planning {
 
 function optionOf(field: string): string {
   if (field === 'pan.material') return '--material';
+  if (field === 'spoonM3') return '--spoon';
   return flagOf(requestFields[field as keyof PlanRequest] ?? field);
 }

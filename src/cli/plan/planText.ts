@@ -8,10 +8,9 @@ import type { Plan } from '../../core/planning/plan.ts';
 import { pairs, table, wrapped } from '../table.ts';
 import { alkaliFacts, cautionsFor } from './cautions.ts';
 import type { Planning } from './makePlan.ts';
-import { bandText, ebcText, endText, stepNames } from './stepText.ts';
+import { bandText, ebcText, endText, grams, stepNames } from './stepText.ts';
 
 /** Grams to a hundredth below 10 g: what a pocket scale weighs. */
-const grams = (kg: number): string => `${(kg * 1000).toFixed(kg < 0.01 ? 2 : kg < 0.1 ? 1 : 0)} g`;
 const millimetres = (m: number): string => `${(m * 1000).toFixed(0)} mm`;
 
 export function planText(planning: Planning): string {
@@ -36,13 +35,14 @@ function title({ request, yieldKg }: Plan): string {
   return `${name}: ${grams(yieldKg)} of ${what}, ${route} route`;
 }
 
-function weighed({ amounts: { charge, alkali } }: Plan): [string, string][] {
+function weighed({ amounts: { charge, alkali }, letDownWaterKg }: Plan): [string, string][] {
   const rows: [string, string][] = [
     ['sugar', grams(charge.sucroseKg)],
     ['water', grams(charge.waterKg)],
   ];
   if (charge.maltExtractKg > 0) rows.push(['dry malt extract', grams(charge.maltExtractKg)]);
   if (charge.citricAcidKg > 0) rows.push(['citric acid', grams(charge.citricAcidKg)]);
+  if (letDownWaterKg > 0) rows.push(['hot water', `about ${grams(letDownWaterKg)}, to let the syrup down`]);
   if (alkali) {
     const { name, words } = alkaliFacts(alkali.substance);
     rows.push([name, `${grams(alkali.weighedKg)} (${grams(alkali.pureKg)} pure), ${words}`]);

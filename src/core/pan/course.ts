@@ -55,10 +55,10 @@ export function dryKg(course: Course): Float64Array {
   return out;
 }
 
-/** Water as a share of the dissolved syrup over time. */
+/** Water as a share of the dissolved syrup over time; a trace below none, left by the integrator's error, counts as none. */
 export function waterShare(course: Course): Float64Array {
   const water = course.states[place.waterKg];
-  return dryKg(course).map((dry, i) => water[i] / (dry + water[i]));
+  return dryKg(course).map((dry, i) => Math.max(0, water[i]) / (dry + Math.max(0, water[i])));
 }
 
 /** Share of the sucrose that is inverted or gone further, by moles. */

@@ -61,6 +61,25 @@ export const kitRanges = {
   roomC: [0, 45],
 } as const satisfies Record<string, readonly [number, number]>;
 
+/** Throws a RangeError that names the first number outside its limits. */
+export function requireKit({ stove, pan, spoonM3, water, altitudeM, roomC }: Kit): void {
+  const numbers: Record<keyof typeof kitRanges, number> = {
+    ratedPowerW: stove.ratedPowerW,
+    notches: stove.notches,
+    diameterM: pan.diameterM,
+    heightM: pan.heightM,
+    panMassKg: pan.massKg,
+    spoonM3,
+    alkalinityMgPerL: water.alkalinityMgPerL,
+    altitudeM,
+    roomC,
+  };
+  for (const [name, [low, high]] of Object.entries(kitRanges)) {
+    const value = numbers[name as keyof typeof kitRanges];
+    if (!(value >= low && value <= high)) throw new RangeError(`${name} is ${value}; allowed is ${low} to ${high}`);
+  }
+}
+
 /** Area of the syrup's surface, m2. */
 export function surfaceAreaM2(pan: PanVessel): number {
   return (Math.PI * pan.diameterM ** 2) / 4;

@@ -47,6 +47,8 @@ const ionHexoseKg = 0.18;
 const nearSaturation = 0.1;
 /** Less water than this is not told apart from none, kg. */
 const driestKg = 1e-6;
+/** Water at which steam is down to half for want of water, kg (a hundredth of a gram). */
+const traceKg = 1e-5;
 
 /** Diffusion of water in hot syrup: 5e-10 m2/s at 7 % water, rising with water to 30 % (assumed). */
 const diffusionAt7PercentM2PerS = 5e-10;
@@ -192,8 +194,11 @@ export function createPan(prepared: PreparedKit, values: ModelValues, rates: Rat
     const root = Math.sqrt(above * above + boilOnsetK * boilOnsetK);
     const superheat = 0.5 * (above + root);
     found.boilShare = 0.5 * (1 + above / root);
-    const boiling = (boilW * superheat) / (latent + found.binding);
-    const steam = boiling + quietSteam(waterShare, latent);
+    // What is not there can't leave: boiling sets in so smoothly that it would go on a little without water.
+    const present = Math.max(0, y[place.waterKg]);
+    const available = present / (present + traceKg);
+    const boiling = (available * boilW * superheat) / (latent + found.binding);
+    const steam = boiling + available * quietSteam(waterShare, latent);
     view.boilingKgPerS = boiling;
     view.steamKgPerS = steam;
 

@@ -5,7 +5,7 @@ import { sucroseSolubilityFraction } from '../matter/solubility.ts';
 import { liquidEnthalpyJPerKg, liquidHeatCapacityJPerKgK, steamEnthalpyAtAtmosphericJPerKg } from '../matter/water.ts';
 import { type Curves, sampleCurves, slopeOf } from '../reactions/curves.ts';
 import { type BoilingCurve, createBoilingCurve } from './boilingCurve.ts';
-import { type Kit, type PanMaterial, surfaceAreaM2 } from './kit.ts';
+import { type Kit, type PanMaterial, requireKit, surfaceAreaM2 } from './kit.ts';
 import { type LossLaw, lossLaw, sideLossW, surfaceLossW } from './losses.ts';
 
 /** Heat capacity of pan materials, J/(kg K) (from memory). */
@@ -62,8 +62,13 @@ function createHeats(): Curves {
   );
 }
 
-/** Tabulates a kit; takes some milliseconds. */
+/**
+ * Tabulates a kit; takes some milliseconds.
+ *
+ * @throws RangeError naming a number of the kit outside `kitRanges`
+ */
 export function prepareKit(kit: Kit): PreparedKit {
+  requireKit(kit);
   const { pan, roomC } = kit;
   return {
     kit,

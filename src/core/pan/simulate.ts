@@ -24,7 +24,10 @@ export interface SimulationOptions {
   readonly longestS?: number;
 }
 
-/** Keeps every row within 1e-4 of a tight reference, measured over kits and draws (bench/results/simulate.md). */
+/**
+ * Keeps every row of the reference cook within 4e-5 of a tight reference, and draws of all parameters within about 1e-4
+ * (bench/results/simulate.md).
+ */
 const defaultTolerance = 3e-5;
 /** The rows between two points are read from slopes, and in longer steps the stiff ones (boiling) would show too much of the error. */
 const longestStepS = 20;

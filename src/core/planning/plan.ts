@@ -9,7 +9,7 @@ import type { Charge, Step } from '../pan/steps.ts';
 import { type Amounts, amountsFor } from './amounts.ts';
 import { type PanFit, panFit } from './panFit.ts';
 import { refusalsOf } from './refusals.ts';
-import type { PlanRequest } from './request.ts';
+import { type PlanRequest, requireRequest } from './request.ts';
 import { stepsFor } from './steps.ts';
 
 /** Share of the pour that stays in the pan and on the spoon (assumed). */
@@ -22,6 +22,8 @@ export interface Plan {
   readonly fit: PanFit;
   /** Finished sugar expected, kg. */
   readonly yieldKg: number;
+  /** Hot water expected to let a syrup down, kg; none for hard sugar. */
+  readonly letDownWaterKg: number;
 }
 
 export type Planned =
@@ -40,8 +42,10 @@ function recipeFor(request: PlanRequest, prepared: PreparedKit, sucroseKg: numbe
  * @param request within `requestRanges`
  * @param prepared the kit, from `prepareKit`
  * @returns the plan and its central course, or the limits that it would break
+ * @throws RangeError naming a number of the request outside `requestRanges`
  */
 export function planFor(request: PlanRequest, prepared: PreparedKit): Planned {
+  requireRequest(request);
   let sucroseKg = request.massKg * (request.form === 'hard' ? 1 : request.syrupSolids);
   let tried = refusable(request, prepared, sucroseKg);
   if (tried.refusals.length > 0) return { kind: 'refused', refusals: tried.refusals };
@@ -56,12 +60,18 @@ export function planFor(request: PlanRequest, prepared: PreparedKit): Planned {
   const course = simulate({ charge, steps }, prepared, values);
   const mostSteam = course.steamKgPerS.reduce((most, steam) => Math.max(most, steam), 0);
   const fit = panFit(prepared.kit.pan, contentsOf(charge), charge.sucroseKg, mostSteam);
-  return { kind: 'plan', plan: { request, amounts, steps, fit, yieldKg: poured(course) }, course };
+  const plan = { request, amounts, steps, fit, yieldKg: poured(course), letDownWaterKg: letDownWater(course) };
+  return { kind: 'plan', plan, course };
 }
 
 /** Sugar out of the pan, kg. */
 export function poured(course: Course): number {
   return contentsKg(course.last) * (1 - stuckShare);
+}
+
+/** Water that went in by portions, not by spoonfuls, kg. */
+function letDownWater({ deeds }: Course): number {
+  return deeds.reduce((sum, { deed }) => sum + (deed.kind === 'water' && deed.spoonfuls === 0 ? deed.waterKg : 0), 0);
 }
 
 function contentsOf({ sucroseKg, waterKg, maltExtractKg }: Charge): number {

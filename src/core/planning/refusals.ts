@@ -1,10 +1,11 @@
 /** What a request may not ask for, because it could hurt someone: each refusal names the limit and what is allowed. */
 import { alkaliBlockedBy, limits, type Refusal } from '../advice/limits.ts';
 import type { Kit } from '../pan/kit.ts';
-import type { Amounts } from './amounts.ts';
+import { type Amounts, amountsFor } from './amounts.ts';
 import type { PanFit } from './panFit.ts';
 import type { PlanRequest } from './request.ts';
 
+const waterKgPerM3 = 1000;
 const grams = (kg: number): string => (kg * 1000).toFixed(0);
 
 /** Every limit that the request breaks in this kit. */
@@ -18,21 +19,7 @@ export function refusalsOf(request: PlanRequest, kit: Kit, amounts: Amounts, fit
       message: `the syrup would fill ${(fit.fill * 100).toFixed(0)} % of the pan's height; allowed is 25 %, because ${limits.fillWithDosing.reason}. This pan takes up to ${grams((request.massKg * fit.mostSugarKg) / sucroseKg)} g of finished sugar`,
     });
   }
-  if (request.route === 'deep' && request.roastC + 3 > limits.roastTemperature.value) {
-    refused.push({
-      limit: limits.roastTemperature.id,
-      field: 'roastC',
-      message: `a roast at ${request.roastC} C may touch ${request.roastC + 3} C; allowed is ${limits.roastTemperature.value} C, so ask for ${limits.roastTemperature.value - 3} C at most: ${limits.roastTemperature.reason}`,
-    });
-  }
-  if (amounts.alkali) refused.push(...alkaliRefusals(request, kit, amounts.alkali.equivalents / sucroseKg));
-  return refused;
-}
-
-function alkaliRefusals(request: PlanRequest, kit: Kit, eqPerKg: number): Refusal[] {
-  const refused: Refusal[] = [];
-  const { alkaliPerSugar, alkaliTemperature, solutionStrength } = limits;
-  if (alkaliBlockedBy.includes(kit.pan.material)) {
+  if (amounts.alkali && alkaliBlockedBy.includes(kit.pan.material)) {
     const why =
       kit.pan.material === 'aluminium'
         ? 'alkali dissolves aluminium and gives off hydrogen'
@@ -40,9 +27,45 @@ function alkaliRefusals(request: PlanRequest, kit: Kit, eqPerKg: number): Refusa
     refused.push({
       limit: 'LIM-PAN',
       field: 'pan.material',
-      message: `${why}; use stainless steel or sound enamel, or ask for the pale route`,
+      message: `${why}; allowed are stainless steel and sound enamel, or the pale route`,
     });
   }
+  if (kit.spoonM3 * waterKgPerM3 > limits.hotSpoonful.value) {
+    refused.push({
+      limit: limits.hotSpoonful.id,
+      field: 'spoonM3',
+      message: `a spoon of ${(kit.spoonM3 * 1e6).toFixed(1)} mL is too large; allowed is ${((limits.hotSpoonful.value / waterKgPerM3) * 1e6).toFixed(1)} mL: ${limits.hotSpoonful.reason}`,
+    });
+  }
+  return [...refused, ...requestRefusals(request)];
+}
+
+/** The limits that the request breaks in any kit. */
+export function requestRefusals(request: PlanRequest): readonly Refusal[] {
+  const refused: Refusal[] = [];
+  const { roastTemperature } = limits;
+  if (request.route === 'deep' && request.roastC + 3 > roastTemperature.value) {
+    refused.push({
+      limit: roastTemperature.id,
+      field: 'roastC',
+      message: `a roast at ${request.roastC} C may touch ${request.roastC + 3} C; allowed is ${roastTemperature.value} C, so ask for ${roastTemperature.value - 3} C at most: ${roastTemperature.reason}`,
+    });
+  }
+  if (request.route === 'deep' && request.roastC < request.brownC) {
+    refused.push({
+      limit: 'LIM-ORDER',
+      field: 'roastC',
+      message: `a roast at ${request.roastC} C would be cooler than the browning before it; allowed is ${request.brownC} C and more`,
+    });
+  }
+  if (request.route !== 'pale') refused.push(...alkaliRefusals(request));
+  return refused;
+}
+
+function alkaliRefusals(request: PlanRequest): Refusal[] {
+  const refused: Refusal[] = [];
+  const { alkaliPerSugar, alkaliTemperature, solutionStrength } = limits;
+  const eqPerKg = amountsFor(request, 1).alkali?.equivalents ?? 0;
   if (eqPerKg > alkaliPerSugar.value + 1e-9) {
     const most = ((request.alkaliGPerKg * alkaliPerSugar.value) / eqPerKg).toFixed(1);
     refused.push({

@@ -34,7 +34,7 @@ export const requestRanges = {
   massKg: [0.1, 5],
   syrupSolids: [0.6, 0.85],
   alkaliGPerKg: [0.2, 12],
-  solutionStrength: [0.01, 0.4],
+  solutionStrength: [0.05, 0.4],
   acidGPerKg: [0.2, 6],
   maltExtractGPerKg: [0, 100],
   invertC: [110, 140],
@@ -44,6 +44,14 @@ export const requestRanges = {
   roastC: [145, 165],
   roastMinutes: [0, 30],
 } as const satisfies Record<string, readonly [number, number]>;
+
+/** Throws a RangeError that names the first number outside its limits. */
+export function requireRequest(request: PlanRequest): void {
+  for (const [field, [low, high]] of Object.entries(requestRanges)) {
+    const value = request[field as keyof typeof requestRanges];
+    if (!(value >= low && value <= high)) throw new RangeError(`${field} is ${value}; allowed is ${low} to ${high}`);
+  }
+}
 
 /** The request that the Desk opens with. Times and temperatures are common practice, no source. */
 export const defaultRequest: PlanRequest = {

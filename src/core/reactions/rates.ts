@@ -151,6 +151,9 @@ export interface Rates {
   derivatives(state: Float64Array, around: Readonly<Surroundings>, change: Float64Array, flow: ReactionFlow): number;
 }
 
+/** Water, g/mL, at which inversion runs at half its speed for want of water (assumed; keeps the last water from being overdrawn). */
+export const lastWater = 1e-3;
+
 const curveLowC = 4;
 const curveHighC = 200;
 /** The onset of roast, some 2.5 C wide, asks for samples this close, C. */
@@ -203,9 +206,11 @@ export function createRates(p: ReactionValues): Rates {
       const byPigmentPh = Math.exp(p.pigmentPhOrder * lnBase);
       const byAmadoriPh = Math.exp(p.amadoriPhOrder * Math.min(lnBase, 1.7 * Math.LN10));
       // By hydrogen ions, to the power `waterOrder` of the water's density.
-      const byAcid = Math.exp(lnH + p.waterOrder * Math.log(around.waterKg / litres));
+      const waterDensity = around.waterKg / litres;
+      const byAcid = Math.exp(lnH + p.waterOrder * Math.log(waterDensity));
 
-      const inversion = (k[curveOrder.inversion] * byAcid + k[curveOrder.scission]) * y[amount.sucrose];
+      const wet = waterDensity / (waterDensity + lastWater);
+      const inversion = wet * (k[curveOrder.inversion] * byAcid + k[curveOrder.scission]) * y[amount.sucrose];
       const isomerisation =
         byHydroxide *
         (k[curveOrder.glucoseToFructose] * y[amount.glucose] - k[curveOrder.fructoseToGlucose] * y[amount.fructose]);

@@ -4,7 +4,7 @@ import { arrhenius } from './arrhenius.ts';
 import { normalNumbers } from './normal.ts';
 import { valuesOf } from './parameter.ts';
 import { type ReactionParameter, reactionParameters } from './parameters.ts';
-import { amount, amountCount, createRates, roastShare, type Surroundings } from './rates.ts';
+import { amount, amountCount, createRates, lastWater, roastShare, type Surroundings } from './rates.ts';
 import { type Formula, type Species, scheme, species } from './scheme.ts';
 
 const drawn = fc.integer({ min: 0, max: 1e6 }).map((seed) => valuesOf(reactionParameters, normalNumbers(seed)));
@@ -46,7 +46,8 @@ function lawRates(p: Record<ReactionParameter, number>, y: Float64Array, s: Surr
   return new Map<string, number>([
     [
       'inversion',
-      (acid * k(p.inversionRate130, p.inversionEnergy, 130) + k(p.scissionRate150, p.scissionEnergy, 150)) *
+      (s.waterKg / litres / (s.waterKg / litres + lastWater)) *
+        (acid * k(p.inversionRate130, p.inversionEnergy, 130) + k(p.scissionRate150, p.scissionEnergy, 150)) *
         y[amount.sucrose],
     ],
     [

@@ -46,7 +46,7 @@ export const scheme: readonly Reaction[] = [
   {
     name: 'inversion',
     change: () => ({ sucrose: -1, water: -1, glucose: 1, fructose: 1 }),
-    law: '(inversionRate aH waterDensity^waterOrder + scissionRate) [sucrose]',
+    law: 'waterDensity / (waterDensity + lastWater) (inversionRate aH waterDensity^waterOrder + scissionRate) [sucrose]',
   },
   {
     name: 'isomerisation',

@@ -43,7 +43,14 @@ export const dimensions = {
     compound: true,
     example: 'a duration such as 25min, 90s or 1h20min',
   },
-  length: { label: 'length', coreUcum: 'm', lowest: 0, compound: true, example: 'a length such as 20cm, 8in or 300 m' },
+  // Altitudes may lie below the sea.
+  length: {
+    label: 'length',
+    coreUcum: 'm',
+    lowest: Number.NEGATIVE_INFINITY,
+    compound: true,
+    example: 'a length such as 20cm, 8in or 300 m',
+  },
   pressure: {
     label: 'pressure',
     coreUcum: 'Pa',

@@ -72,3 +72,13 @@ it.each([
   expect(answer.statusCode).toBe(400);
   expect(answer.json().errors).toEqual([{ field, message: expect.stringMatching(message) }]);
 });
+
+it('keeps no plan that breaks a limit of safety in any kit, and names the limit and the field', async () => {
+  const app = await testServer();
+  const answer = await make(app, { kitId: null, request: { ...defaultRequest, alkaliGPerKg: 11 } });
+  expect(answer.statusCode).toBe(422);
+  expect(answer.json().errors).toEqual([
+    { field: 'request.alkaliGPerKg', message: expect.stringMatching(/11 g\/kg .*allowed is 8.*LIM-ALKALI-DOSE/) },
+  ]);
+  expect((await app.inject('/api/plans')).json().plans).toEqual([]);
+});

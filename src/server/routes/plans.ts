@@ -5,6 +5,8 @@ import type { ZodTypeProvider } from 'fastify-type-provider-zod';
 import { recordId } from '../../api/field.ts';
 import { newPlanSchema, planRecordSchema } from '../../api/plan.ts';
 import { z } from '../../api/zod.ts';
+import { requestRefusals } from '../../core/planning/refusals.ts';
+import type { PlanRequest } from '../../core/planning/request.ts';
 import { Refusal } from '../problem.ts';
 import { findKit } from '../store/kits.ts';
 import { createPlan, findPlan, listPlans, removePlan } from '../store/plans.ts';
@@ -51,6 +53,7 @@ export function planRoutes(instance: FastifyInstance, { db }: Store) {
     async (request, reply) => {
       const id = request.headers['idempotency-key'] ?? randomUUID();
       await refuseUnknownKit(request.body.kitId);
+      refuseUnsafe(request.body.request);
       const { outcome, record } = await createPlan(db, id, request.body, new Date());
       if (outcome === 'taken') throw new Refusal('id-taken', `Plan ${id} exists and is not the one sent.`);
       if (outcome === 'new') reply.code(201).header('location', `/api/plans/${id}`);
@@ -66,6 +69,15 @@ export function planRoutes(instance: FastifyInstance, { db }: Store) {
       return reply.code(204).send(null);
     },
   );
+
+  /** What no kit makes safe is not kept; what a kit decides is asked again when the plan is opened with one. */
+  function refuseUnsafe(request: PlanRequest) {
+    const errors = requestRefusals(request).map(({ limit, field, message }) => ({
+      field: `request.${field}`,
+      message: `request.${field}: ${message} (${limit})`,
+    }));
+    if (errors.length > 0) throw new Refusal('unsafe', errors.map(({ message }) => message).join('. '), { errors });
+  }
 
   async function refuseUnknownKit(kitId: string | null) {
     if (kitId === null || (await findKit(db, kitId))) return;

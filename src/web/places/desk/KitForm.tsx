@@ -1,4 +1,5 @@
 /** The kit: which one, what it is, and keeping its changes. */
+import { useEffect, useState } from 'react';
 import type { KitRecord } from '../../../api/kit.ts';
 import type { Kit } from '../../../core/pan/kit.ts';
 import { Choice } from '../../parts/Choice.tsx';
@@ -25,7 +26,11 @@ const unkept = '';
 export function KitForm(props: KitFormProps) {
   const { sheet, kits, chosen, onChoose, refusals } = props;
   const { stove, pan } = sheet.good;
-  const refused = Object.keys(refusals).some((field) => field.startsWith('pan.'));
+  const refused = Object.keys(refusals).some((field) => field.startsWith('pan.') || field === 'spoonM3');
+  const [open, setOpen] = useState(false);
+  useEffect(() => {
+    if (refused) setOpen(true);
+  }, [refused]);
   return (
     <form className="sheet" aria-label="Kit" onSubmit={(event) => event.preventDefault()}>
       <h2>Kit</h2>
@@ -44,7 +49,8 @@ export function KitForm(props: KitFormProps) {
         {stoveNames[stove.kind]}, {stove.ratedPowerW} W; {materialNames[pan.material].toLowerCase()} pan of{' '}
         {(pan.diameterM * 100).toFixed(0)} cm
       </p>
-      <details {...(refused && { open: true })}>
+      {/* A refusal opens it; mending the refusal must not close it under the hand. */}
+      <details open={open} onToggle={(event) => setOpen(event.currentTarget.open)}>
         <summary>Change the kit</summary>
         <KitFields {...props} />
       </details>
