@@ -67,6 +67,24 @@ function commandsOf(page: string): string[] {
 
 const shown = pages.flatMap((page) => commandsOf(page).map((command) => [page, command] as const));
 
+/** What a page shows below `$ npx umberpan ...`: the lines up to the fence, without those that only say that something is left out. */
+const outputs = pages.flatMap((page) =>
+  [...read(page).matchAll(/^\$ npx umberpan (.*)\n([\s\S]*?)^```/gm)].map(
+    ([, command = '', lines = '']) =>
+      [page, command, lines.split('\n').filter((line) => line && line !== '...')] as const,
+  ),
+);
+
+describe('outputs', { timeout: 30_000 }, () => {
+  test('are found', () => expect(outputs.length).toBeGreaterThanOrEqual(3));
+
+  test.each(outputs)('%s shows what `umberpan %s` really prints', async (_, command, lines) => {
+    const { stdout } = await umberpan(command);
+    const printed = stdout.split('\n');
+    expect(lines.filter((line) => !printed.includes(line))).toEqual([]);
+  });
+});
+
 describe('commands', { timeout: 30_000 }, () => {
   test('are found, so that the next test cannot pass by finding none', () => {
     expect(shown.filter(([page]) => page === 'docs/tutorial/first-plan.md').length).toBeGreaterThanOrEqual(5);
