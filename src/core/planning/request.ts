@@ -34,7 +34,7 @@ export const requestRanges = {
   massKg: [0.1, 5],
   syrupSolids: [0.6, 0.85],
   alkaliGPerKg: [0.2, 12],
-  solutionStrength: [0.05, 0.4],
+  solutionStrength: [0.01, 0.4],
   acidGPerKg: [0.2, 6],
   maltExtractGPerKg: [0, 100],
   invertC: [110, 140],
