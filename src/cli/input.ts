@@ -65,6 +65,17 @@ export function number(meaning: string, range: Range, unit = ''): Input<number> 
   };
 }
 
+/** A count or a seed. */
+export function wholeNumber(meaning: string, range: Range): Input<number> {
+  const any = number(meaning, range);
+  const read = (text: string, flag: string): number => {
+    const value = any.read(text, flag);
+    if (!Number.isInteger(value)) misused(flag, text, 'is not whole', `whole numbers, ${range.join(' to ')}`);
+    return value;
+  };
+  return { ...any, read };
+}
+
 /** One word of a list. */
 export function word<const Words extends readonly string[]>(meaning: string, words: Words): Input<Words[number]> {
   return {

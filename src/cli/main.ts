@@ -2,13 +2,15 @@
 /** The command line: one file a command, each of which registers itself. */
 import { createRequire } from 'node:module';
 import { Command, CommanderError } from 'commander';
+import { register as follow } from './follow.ts';
 import { register as handbook } from './handbook.ts';
 import { endQuietlyWhenClosed } from './output.ts';
 import { register as plan } from './plan.ts';
+import { register as rehearse } from './rehearse.ts';
 import { register as serve } from './serve.ts';
 import { register as simulate } from './simulate.ts';
 
-const commands = [plan, simulate, handbook, serve];
+const commands = [plan, simulate, rehearse, follow, handbook, serve];
 
 const { version } = createRequire(import.meta.url)('#package.json') as { version: string };
 

@@ -1,14 +1,14 @@
 /** `umberpan simulate`: a planned cook in a simulated pan, with the spread of what it may turn out like. */
 import { type Command, Option } from 'commander';
-import { number, quantity, readAll, type Texts, usually } from './input.ts';
+import { quantity, readAll, type Texts, usually, wholeNumber } from './input.ts';
 import { addInputs } from './options.ts';
 import { write, writeJson } from './output.ts';
 import { addPlanOptions } from './plan/planOptions.ts';
-import { Stop, stopping } from './stop.ts';
+import { stopping } from './stop.ts';
 
 const runInputs = {
-  draws: usually(number('cooks drawn from what is uncertain', [2, 10_000]), '64'),
-  seed: usually(number('of the draws; the same seed gives the same cooks', [0, 2 ** 31 - 1]), '1'),
+  draws: usually(wholeNumber('cooks drawn from what is uncertain', [2, 10_000]), '64'),
+  seed: usually(wholeNumber('of the draws; the same seed gives the same cooks', [0, 2 ** 31 - 1]), '1'),
   every: usually(quantity('duration', 'distance of the rows of the course', 's', [1, 3600]), '10s'),
 };
 
@@ -52,13 +52,6 @@ interface SimulateOptions extends Texts {
 
 async function simulate(options: SimulateOptions): Promise<void> {
   const { draws, seed, every } = readAll(runInputs, options);
-  for (const [field, value] of [
-    ['--draws', draws],
-    ['--seed', seed],
-  ] as const) {
-    if (Number.isInteger(value)) continue;
-    throw new Stop({ kind: 'misused', field, value: String(value), message: `${field}: allowed is a whole number` });
-  }
   const [{ planFromFile, planFromOptions }, { rehearse }] = await Promise.all([
     import('./plan/makePlan.ts'),
     import('./simulate/rehearse.ts'),

@@ -6,10 +6,12 @@ import { ThemeSwitch } from './parts/ThemeSwitch.tsx';
 import { Wordmark } from './parts/Wordmark.tsx';
 
 const fetchDesk = () => import('./places/desk/Desk.tsx');
+const fetchStove = () => import('./places/stove/Stove.tsx');
 const fetchCare = () => import('./places/care/Care.tsx');
 const Desk = lazy(fetchDesk);
+const Stove = lazy(fetchStove);
 const Care = lazy(fetchCare);
-void (location.pathname === '/care' ? fetchCare() : fetchDesk());
+void ({ '/care': fetchCare, '/stove': fetchStove }[location.pathname] ?? fetchDesk)();
 
 /** At home the server is on the same network: whether the internet is reachable says nothing about it. */
 const client = new QueryClient({
@@ -21,6 +23,7 @@ const client = new QueryClient({
 
 const places = [
   { to: '/', name: 'Desk' },
+  { to: '/stove', name: 'Stove' },
   { to: '/care', name: 'Care' },
 ] as const;
 
@@ -31,6 +34,7 @@ export function App() {
       <Suspense fallback={<main id="main" />}>
         <Switch>
           <Route path="/" component={Desk} />
+          <Route path="/stove" component={Stove} />
           <Route path="/care" component={Care} />
           <Route component={Nowhere} />
         </Switch>

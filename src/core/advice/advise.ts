@@ -1,6 +1,7 @@
 /** One piece of advice at a time: what to do next, why, what it will do, and how long there is. */
 
 import type { Kit } from '../pan/kit.ts';
+import { kitParameters } from '../pan/kitParameters.ts';
 import { dissolvedKg, place } from '../pan/state.ts';
 import type { Deed, Step } from '../pan/steps.ts';
 import { type Range, rangeOf } from '../twin/range.ts';
@@ -36,6 +37,9 @@ export const usualHorizon: Horizon = { reactionS: 25, everyS: 15, rows: 12, memb
 /** A turn of the dial is given this long to tell before the next, unless the band is about to be left, s. */
 const restS = 90;
 
+/** A deed has told after this long, beside the ring's own lag, s. */
+const settlesS = 45;
+
 /** Advice to act must better going on by this much, K min: no fidgeting. */
 const worthwhile = 0.4;
 
@@ -59,10 +63,11 @@ export function situationOf({ twin, kit, steps, progress }: Cooking): Situation 
 /**
  * Chooses by forecasting each deed that `candidates.ts` allows.
  *
- * @param horizon how far and how finely to look
+ * @param furthest how far and how finely to look at most
  */
-export function advise(cooking: Cooking, horizon: Horizon = usualHorizon): Advice {
+export function advise(cooking: Cooking, furthest: Horizon = usualHorizon): Advice {
   const { twin, kit, steps, progress } = cooking;
+  const horizon = horizonIn(kit, furthest);
   const now = situationOf(cooking);
   const step = steps[progress.stepIndex];
   const idle = outlook(twin, kit, [], horizon);
@@ -100,6 +105,15 @@ export function advise(cooking: Cooking, horizon: Horizon = usualHorizon): Advic
   }
   if (!best || idleCost - best.cost < worthwhile) return say('wait', [], 'go on', idle);
   return say('steer', best.candidate.deeds, base.leavesBand > 0.5 ? 'act now' : 'act soon', best.view);
+}
+
+/**
+ * No further than a deed can't be taken back: on a quick ring the next advice comes in time for what lies beyond, and fearing it now
+ * would keep a small batch from ever getting hot.
+ */
+function horizonIn(kit: Kit, furthest: Horizon): Horizon {
+  const seconds = furthest.reactionS + kitParameters(kit).stoveLagS.centre + settlesS;
+  return { ...furthest, rows: Math.min(furthest.rows, Math.ceil(seconds / furthest.everyS)) };
 }
 
 /** On the way: from where the step ends to the top of the next hold; in a hold: its band. */

@@ -66,7 +66,9 @@ function turns(s: Situation): Candidate[] {
 
 /** Deeds that steer the temperature, beside waiting. On the way to a band only the dial. */
 export function steering(s: Situation, approaching: boolean): readonly Candidate[] {
-  if (approaching && s.temperatureC < s.steps[s.progress.stepIndex].bandC[0]) return turns(s);
+  const step = s.steps[s.progress.stepIndex];
+  // On the way up water only undoes what the ring does.
+  if (approaching && ('reachedC' in step.end || s.temperatureC < step.bandC[0])) return turns(s);
   const water = spoonfuls(s);
   const lower = turn(s, s.notch - 1);
   const both =

@@ -24,26 +24,22 @@ const steps: Step[] = [
   },
 ];
 
-test('who follows the advice 25 s late reaches the pour, and keeps a hidden pan in its bands for 80 % of the holds', () => {
-  let inside = 0;
+test('who follows the advice 25 s late reaches the pour, and keeps a hidden pan in its bands for 85 % of the holds', () => {
+  let inBand = 0;
   let looks = 0;
-  for (const seed of [1, 2]) {
+  for (const seed of [1, 2, 3]) {
     const rehearsal = createRehearsal({ prepared, charge, steps, seed, members: 32 });
-    followAdvice(
-      rehearsal,
-      steps,
-      { reactionS: 25, longestS: 3 * 3600, horizon: { ...usualHorizon, members: 12 } },
-      (r) => {
-        const step = steps[r.progress.stepIndex];
-        if (!('heldMinutes' in step.end) || r.progress.inBandSinceS === undefined) return;
-        looks++;
-        if (r.hidden.temperatureC >= step.bandC[0] && r.hidden.temperatureC <= step.bandC[1]) inside++;
-      },
-    );
+    const horizon = { ...usualHorizon, members: 12 };
+    followAdvice(rehearsal, steps, { reactionS: 25, longestS: 3 * 3600, horizon });
     expect(rehearsal.progress.poured, `seed ${seed}`).toBe(true);
+    expect(rehearsal.deeds.at(-1)?.deed.kind).toBe('pour');
+    inBand += rehearsal.holds.inBand;
+    looks += rehearsal.holds.looks;
   }
-  console.log(`in band ${((100 * inside) / looks).toFixed(0)} % of ${looks} looks in holds`);
-  expect(inside / looks).toBeGreaterThan(0.8);
+  console.log(`in band ${((100 * inBand) / looks).toFixed(0)} % of ${looks} readings in holds`);
+  // 16 minutes of holds a cook and more, a reading each 10 s.
+  expect(looks).toBeGreaterThan(200);
+  expect(inBand / looks).toBeGreaterThan(0.85);
 }, 60_000);
 
 test('the same seed is the same rehearsal', () => {

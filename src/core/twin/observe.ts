@@ -7,8 +7,8 @@ import { contentsKg, dissolvedKg, place } from '../pan/state.ts';
 import type { Group } from './variables.ts';
 
 export type Observation =
-  /** The thermometer, C; `byHand` when a person typed what they read. */
-  | { readonly kind: 'reading'; readonly valueC: number; readonly byHand: boolean }
+  /** The thermometer, C; `byHand` when a person typed what they read, `confirmed` when they vouch for a strange one. */
+  | { readonly kind: 'reading'; readonly valueC: number; readonly byHand: boolean; readonly confirmed?: boolean }
   /** Pan contents on a scale, kg, pan taken off. */
   | { readonly kind: 'weight'; readonly contentsKg: number }
   /** Colour of a drop against swatches, A430 of a 10 % w/w solution. */

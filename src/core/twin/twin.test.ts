@@ -74,17 +74,22 @@ describe('a late event', () => {
   });
 });
 
-test('a wild reading is held back, and five in a row are believed', () => {
+test('a fallen probe is held back for ever, and believed at once when the cook vouches for it', () => {
   const { events } = heated(9, 12);
   const twin = createTwin(prepared, charge, { members, seed: 4 });
   for (const event of events) twin.take(event);
-  const wild = (after: number): TwinEvent => ({
+  const fallen = (after: number, confirmed: boolean): TwinEvent => ({
     timeS: 720 + after,
-    observation: { kind: 'reading', valueC: 160, byHand: false },
+    observation: { kind: 'reading', valueC: 24, byHand: false, confirmed },
   });
-  const taken = [1, 2, 3, 4, 5].map((i) => twin.take(wild(i)));
-  expect(taken.map((t) => t?.used)).toEqual([false, false, false, false, true]);
-  expect(taken[0]?.surprise).toBeGreaterThan(4);
+  for (let after = 10; after <= 600; after += 10) {
+    const taken = twin.take(fallen(after, false));
+    expect(taken?.used).toBe(false);
+    expect(taken?.surprise).toBeLessThan(-4);
+  }
+  // Ring and pan went on; the twin knows that it is still hot.
+  expect(rangeOf(twin.members.map(({ temperatureC }) => temperatureC)).mid).toBeGreaterThan(100);
+  expect(twin.take(fallen(610, true))?.used).toBe(true);
 });
 
 test('the same seed and events give the same twin', () => {

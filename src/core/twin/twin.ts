@@ -34,10 +34,11 @@ export interface TwinOptions {
 
 const defaultMembers = 256;
 const tolerance = 3e-4;
-/** An observation further off than this many standard deviations is held back. */
+/**
+ * An observation further off than this many standard deviations is held back, however often it comes: a probe that has fallen out of the
+ * pan agrees with itself. Only the cook's word that the thermometer is right lets it in.
+ */
 const surpriseLimit = 4;
-/** After so many held back in a row the pan is taken to have moved, and they are believed. */
-const patience = 5;
 const checkpointEveryS = 60;
 
 const defaultRelaxation: Readonly<Record<Group, number>> = {
@@ -73,7 +74,6 @@ interface Checkpoint {
   readonly ys: readonly Float64Array[];
   readonly scores: readonly Float64Array[];
   readonly notch: number;
-  readonly held: number;
 }
 
 export interface Twin {
@@ -106,7 +106,6 @@ export function createTwin(prepared: PreparedKit, charge: Charge, options: TwinO
   const dy = new Float64Array(stateSize);
 
   let notch = 0;
-  let held = 0;
   let timeS = 0;
   let driftedS = 0;
   const events: TwinEvent[] = [];
@@ -179,11 +178,8 @@ export function createTwin(prepared: PreparedKit, charge: Charge, options: TwinO
     });
     const { mean, variance } = meanAndVariance(expected);
     const surprise = (observed - mean) / Math.sqrt(variance + sd * sd);
-    if (!(Math.abs(surprise) <= surpriseLimit)) {
-      held++;
-      if (held < patience) return { surprise, used: false };
-    }
-    held = 0;
+    const confirmed = observation.kind === 'reading' && observation.confirmed === true;
+    if (!confirmed && !(Math.abs(surprise) <= surpriseLimit)) return { surprise, used: false };
     pots.forEach((pot, i) => {
       variables.read(pot, pot.temperatureC, ensemble, i * variables.count);
     });
@@ -213,12 +209,11 @@ export function createTwin(prepared: PreparedKit, charge: Charge, options: TwinO
       ys: pots.map(({ y }) => y.slice()),
       scores: pots.map(({ scores }) => scores.slice()),
       notch,
-      held,
     });
   }
 
   function goBackTo(point: Checkpoint): void {
-    ({ timeS, notch, held } = point);
+    ({ timeS, notch } = point);
     driftedS = timeS;
     pots.forEach((pot, i) => {
       pot.y.set(point.ys[i]);

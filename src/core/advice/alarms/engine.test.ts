@@ -1,129 +1,168 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { normalNumbers } from '../../reactions/normal.ts';
-import { type AlarmId, type AlarmKind, alarmCatalogue, alarmIds } from './catalogue.ts';
-import { type AlarmInput, type Alarms, isOn, longestAsideMinutes, noAlarms, stepAlarms } from './engine.ts';
+import { type AlarmId, alarmIds } from './catalogue.ts';
+import { type AlarmInput, type Alarms, type Condition, longestAsideS, noAlarms, stepAlarms } from './engine.ts';
+import { alarmReport } from './report.ts';
 
-const none = Object.fromEntries(alarmIds.map((id) => [id, false])) as Record<AlarmId, boolean | undefined>;
-
-/** Runs second by second; `plan` says which conditions hold and what the cook does. */
-function run(seconds: number, plan: (t: number) => Partial<AlarmInput>, from: Alarms = noAlarms) {
-  let alarms = from;
-  const sounds: { readonly t: number; readonly id: AlarmId }[] = [];
-  for (let t = 0; t <= seconds; t++) {
-    const stepped = stepAlarms(alarms, {
-      timeS: t,
-      step: 'invert',
-      conditions: none,
-      seen: [],
-      putAside: [],
-      ...plan(t),
-    });
-    alarms = stepped.alarms;
-    for (const id of stepped.sounding) sounds.push({ t, id });
-  }
-  return { alarms, sounds };
-}
-const on = (...ids: AlarmId[]) => ({ conditions: { ...none, ...Object.fromEntries(ids.map((id) => [id, true])) } });
-
-describe('the catalogue', () => {
-  test('says of every alarm what it means, what to do and in what time, and names causes that exist', () => {
-    for (const id of alarmIds) {
-      const kind: AlarmKind = alarmCatalogue[id];
-      for (const text of [kind.title, kind.condition, kind.consequence, kind.action])
-        expect(text.length, id).toBeGreaterThan(3);
-      expect(kind.respondWithinS).toBeGreaterThan(0);
-      expect(kind.steps.length).toBeGreaterThan(0);
-      for (const cause of kind.causedBy) expect(alarmIds).toContain(cause);
-    }
-  });
-
-  test('never speaks of adding water above the scorch limit', () => {
-    expect(alarmCatalogue.scorch.action.toLowerCase()).not.toContain('add water');
-  });
+const none = Object.fromEntries(alarmIds.map((id) => [id, { active: false }])) as Record<AlarmId, Condition>;
+const on = (...ids: AlarmId[]) => ({
+  conditions: { ...none, ...Object.fromEntries(ids.map((id) => [id, { active: true }])) },
+});
+const lost = (...ids: AlarmId[]) => ({
+  conditions: { ...none, ...Object.fromEntries(ids.map((id) => [id, { active: null }])) },
 });
 
+/** Second by second; `plan` says which conditions hold and what the cook does. */
+function run(untilS: number, plan: (t: number) => Partial<AlarmInput>, from: Alarms = noAlarms, fromS = 0) {
+  let alarms = from;
+  for (let timeS = fromS; timeS <= untilS; timeS++) {
+    alarms = stepAlarms(alarms, { timeS, step: 'invert', conditions: none, acts: [], ...plan(timeS) });
+  }
+  const sounds = alarms.history
+    .filter(({ what }) => what.startsWith('sounded'))
+    .map(({ timeS, alarm }) => [timeS, alarm]);
+  return { alarms, states: alarms.states, sounds };
+}
+const seen = (alarm: AlarmId) => ({ kind: 'seen', alarm }) as const;
+const aside = (alarm: AlarmId, forS: number) => ({ kind: 'putAside', alarm, forS }) as const;
+
 describe('an alarm', () => {
-  test('comes after its delay and sounds once; a condition that flickers shorter does not raise it', () => {
-    expect(run(60, () => on('aboveBand')).sounds).toEqual([{ t: 30, id: 'aboveBand' }]);
+  test('comes when its condition has held for the delay, and sounds once', () => {
+    expect(run(60, () => on('aboveBand')).sounds).toEqual([[30, 'aboveBand']]);
     expect(run(200, (t) => (t % 20 < 15 ? on('aboveBand') : {})).sounds).toEqual([]);
   });
 
-  test('that is noisy about its limit for ten minutes sounds at most once', () => {
-    const normal = normalNumbers(4);
-    expect(run(600, () => (0.5 * normal() > 0 ? on('aboveBand') : {})).sounds.length).toBeLessThanOrEqual(1);
+  test('goes when its condition has been gone for the delay, and flickering does not end it', () => {
+    const held = run(100, (t) => (t < 40 || t % 14 === 0 ? on('aboveBand') : {}));
+    expect(held.states.aboveBand.on).toBe(true);
+    const gone = run(55, (t) => (t <= 39 ? on('aboveBand') : {}));
+    expect(gone.alarms.history.at(-1)).toEqual({ timeS: 55, alarm: 'aboveBand', what: 'went' });
   });
 
-  test('to act now sounds again after 30 s and then each minute until it is seen', () => {
-    const times = run(200, (t) => ({ ...on('scorch'), seen: t === 160 ? ['scorch'] : [] })).sounds.map(({ t }) => t);
-    expect(times).toEqual([0, 30, 90, 150]);
+  test('to act now sounds again after 30 s and then each minute, until it is seen', () => {
+    const { sounds, states } = run(400, (t) => ({ ...on('foam'), acts: t === 220 ? [seen('foam')] : [] }));
+    expect(sounds.map(([t]) => t)).toEqual([0, 30, 90, 150, 210]);
+    expect(states.foam.phase).toBe('seen');
   });
 
-  test('that is over but unseen stays until it is seen', () => {
+  test('that is over but unseen stays until it is seen; one that was seen goes', () => {
     const { alarms } = run(100, (t) => (t < 40 ? on('aboveBand') : {}));
-    expect(alarms.aboveBand.phase).toBe('gone unseen');
-    expect(run(1, () => ({ seen: ['aboveBand'] }), alarms).alarms.aboveBand.phase).toBe('normal');
+    expect(alarms.states.aboveBand).toMatchObject({ phase: 'gone unseen', on: false });
+    expect(run(101, () => ({ acts: [seen('aboveBand')] }), alarms, 101).states.aboveBand.phase).toBe('normal');
+    const known = run(100, (t) => ({ ...(t < 40 ? on('aboveBand') : {}), acts: t === 35 ? [seen('aboveBand')] : [] }));
+    expect(known.states.aboveBand.phase).toBe('normal');
   });
 
-  test('is silent while its cause is on, and in steps that are not its own', () => {
-    const both = run(60, () => on('probeLost', 'aboveBand'));
-    expect(both.sounds).toEqual([{ t: 0, id: 'probeLost' }]);
-    expect(isOn(both.alarms.aboveBand)).toBe(true);
-    expect(run(60, () => ({ ...on('aboveBand'), step: 'climb' })).sounds).toEqual([]);
-  });
-
-  test('whose input vanishes stays on and is marked', () => {
-    const { alarms } = run(100, (t) => (t < 40 ? on('aboveBand') : { conditions: { ...none, aboveBand: undefined } }));
-    expect(alarms.aboveBand).toMatchObject({ phase: 'new', inputLost: true });
-  });
-
-  test('put aside comes back by itself, after ten minutes at most; one to act now can’t be put aside', () => {
-    const aside = run(900, (t) => ({
-      ...on('aboveBand'),
-      putAside: t === 40 ? [{ id: 'aboveBand', minutes: 60 }] : [],
+  test('that comes back is new again, though its last coming was seen', () => {
+    const { sounds } = run(200, (t) => ({
+      ...(t < 40 || t > 100 ? on('aboveBand') : {}),
+      acts: t === 35 ? [seen('aboveBand')] : [],
     }));
-    expect(aside.sounds.map(({ t }) => t)).toEqual([30, 40 + longestAsideMinutes * 60]);
-    const now = run(50, (t) => ({ ...on('scorch'), putAside: t === 10 ? [{ id: 'scorch', minutes: 5 }] : [] }));
-    expect(now.alarms.scorch.phase).toBe('new');
+    expect(sounds.map(([t]) => t)).toEqual([30, 131]);
+  });
+
+  test('whose input is lost stays on and is marked; one that was not on does not come', () => {
+    const { states } = run(100, (t) => (t < 40 ? on('aboveBand') : lost('aboveBand', 'belowBand')));
+    expect(states.aboveBand).toMatchObject({ phase: 'new', on: true, inputLost: true });
+    expect(states.belowBand).toMatchObject({ phase: 'normal', on: false, inputLost: false });
+  });
+
+  test('carries the probability behind it', () => {
+    const conditions = { ...none, scorch: { active: true, certainty: 0.8 } };
+    expect(run(5, () => ({ conditions })).states.scorch.certainty).toBe(0.8);
+  });
+
+  test('that the catalogue does not know is passed over', () => {
+    const acts = [{ kind: 'seen', alarm: 'ofALaterYear' }] as const;
+    expect(stepAlarms(noAlarms, { timeS: 0, step: 'invert', conditions: none, acts }).states).toEqual(noAlarms.states);
   });
 });
 
-test('whatever happens: only alarms that are on and new sound, and what was never on is normal', () => {
-  const moments = fc.array(
-    fc.record({
-      active: fc.subarray(alarmIds),
-      lost: fc.subarray(alarmIds),
-      seen: fc.subarray(alarmIds),
-      aside: fc.subarray(alarmIds),
-      waitS: fc.integer({ min: 1, max: 90 }),
-    }),
-    { maxLength: 60 },
-  );
-  fc.assert(
-    fc.property(moments, (list) => {
-      let alarms = noAlarms;
-      let timeS = 0;
-      const everActive = new Set<AlarmId>();
-      for (const { active, lost, seen, aside, waitS } of list) {
-        timeS += waitS;
-        const conditions = { ...none };
-        for (const id of active) conditions[id] = true;
-        for (const id of lost) conditions[id] = undefined;
-        for (const id of active) if (!lost.includes(id)) everActive.add(id);
-        const stepped = stepAlarms(alarms, {
-          timeS,
-          step: 'brown',
-          conditions,
-          seen,
-          putAside: aside.map((id) => ({ id, minutes: 5 })),
-        });
-        alarms = stepped.alarms;
-        for (const id of stepped.sounding) {
-          expect(alarms[id].phase).toBe('new');
-          expect(everActive.has(id)).toBe(true);
-        }
-        for (const id of alarmIds) if (!everActive.has(id)) expect(alarms[id].phase).toBe('normal');
-      }
-    }),
-  );
+test('nobody has seen an alarm that comes only now, though they say so of its last coming', () => {
+  const before = run(69, (t) => (t < 40 ? on('foam') : {}));
+  expect(before.states.foam.phase).toBe('gone unseen');
+  const again = stepAlarms(before.alarms, { timeS: 70, step: 'invert', ...on('foam'), acts: [seen('foam')] });
+  expect(again).toMatchObject({ sounding: ['foam'], states: { foam: { phase: 'new' } } });
+});
+
+describe('an alarm below its cause', () => {
+  test('is on and silent, and sounds if it outlasts the cause', () => {
+    const { sounds, states } = run(150, (t) => (t < 100 ? on('probeLost', 'aboveBand') : on('aboveBand')));
+    expect(sounds).toEqual([
+      [0, 'probeLost'],
+      [110, 'aboveBand'],
+    ]);
+    expect(states.aboveBand.silencedBy).toBeNull();
+    expect(run(60, () => on('probeLost', 'aboveBand')).states.aboveBand.silencedBy).toBe('probeLost');
+  });
+
+  test('and over before the cause asks for nothing', () => {
+    const { states } = run(99, (t) => (t < 50 ? on('probeLost', 'aboveBand') : on('probeLost')));
+    expect(states.aboveBand.phase).toBe('normal');
+  });
+});
+
+test('in a step that is not its own an alarm is followed and logged in silence, and sounds if it lasts into one that is', () => {
+  const { alarms, sounds, states } = run(60, () => ({ ...on('aboveBand'), step: 'climb' }));
+  expect(sounds).toEqual([]);
+  expect(states.aboveBand).toMatchObject({ on: true, silencedBy: 'step' });
+  expect(alarms.history).toEqual([{ timeS: 30, alarm: 'aboveBand', what: 'came' }]);
+  expect(run(61, () => on('aboveBand'), alarms, 61).sounds).toEqual([[61, 'aboveBand']]);
+});
+
+describe('an alarm put aside', () => {
+  test('comes back by itself, after ten minutes at most', () => {
+    const { sounds } = run(900, (t) => ({ ...on('aboveBand'), acts: t === 40 ? [aside('aboveBand', 3600)] : [] }));
+    expect(sounds.map(([t]) => t)).toEqual([30, 40 + longestAsideS]);
+  });
+
+  test('can’t be put aside for longer by doing it again, but can be taken back', () => {
+    const again = (t: number) => ({ ...on('aboveBand'), acts: t === 40 || t === 300 ? [aside('aboveBand', 600)] : [] });
+    expect(run(900, again).sounds.map(([t]) => t)).toEqual([30, 640]);
+    const back = run(99, (t) => ({
+      ...on('aboveBand'),
+      acts: t === 40 ? [aside('aboveBand', 600)] : t === 90 ? [aside('aboveBand', 0)] : [],
+    }));
+    expect(back.sounds.map(([t]) => t)).toEqual([30, 90]);
+  });
+
+  test('stays silent however often it comes and goes meanwhile, and is normal afterwards if it is over', () => {
+    const { sounds, states } = run(700, (t) => ({
+      ...(t < 600 && (t < 41 || t % 100 < 50) ? on('aboveBand') : {}),
+      acts: t === 40 ? [aside('aboveBand', 600)] : [],
+    }));
+    expect(sounds.map(([t]) => t)).toEqual([30]);
+    expect(states.aboveBand.phase).toBe('normal');
+  });
+
+  test('is never one to act now', () => {
+    const { states } = run(50, (t) => ({ ...on('scorch'), acts: t === 10 ? [aside('scorch', 300)] : [] }));
+    expect(states.scorch.phase).toBe('new');
+  });
+});
+
+describe('the report', () => {
+  test('of ten minutes of foam that nobody sees: one alarm, that sounded again ten times', () => {
+    const { history } = run(599, () => on('foam')).alarms;
+    expect(alarmReport(history, 599)).toMatchObject({ peakInTenMinutes: 1, soundedAgain: 10, longestUnseenS: 599 });
+  });
+
+  test('counts what came and sounded, the worst ten minutes, chatterers, the longest unseen and what was put aside', () => {
+    const { alarms } = run(1000, (t) => ({
+      ...on(
+        ...(t % 18 === 0 && t < 50 ? (['foam'] as const) : []),
+        ...(t >= 700 && t < 900 ? (['aboveBand'] as const) : []),
+      ),
+      acts: t === 60 ? [seen('foam')] : t === 780 ? [aside('aboveBand', 60)] : [],
+    }));
+    expect(alarmReport(alarms.history, 1000)).toEqual({
+      came: 4,
+      soundedAgain: 0,
+      sounded: { 'act now': 3, 'act soon': 2, 'keep in mind': 0 },
+      peakInTenMinutes: 3,
+      chatterers: ['foam'],
+      // Put aside at 780, back and heard again at 840, still unseen at the end.
+      longestUnseenS: 160,
+      putAsides: 1,
+    });
+  });
 });

@@ -5,108 +5,160 @@
 import type { StepKind } from '../../pan/steps.ts';
 import { type AlarmId, type AlarmKind, alarmCatalogue, alarmIds } from './catalogue.ts';
 
-/** Normal; on and unseen; on and seen; over but unseen; put aside for a while. */
+/** Normal; on and unseen; on and seen; over but unseen; put aside for a while, on or not. */
 export type AlarmPhase = 'normal' | 'new' | 'seen' | 'gone unseen' | 'put aside';
+
+/** Is the thing so? Null: nobody can tell now. `certainty` is the probability behind it, where there is one. */
+export interface Condition {
+  readonly active: boolean | null;
+  readonly certainty?: number;
+}
 
 export interface AlarmState {
   readonly phase: AlarmPhase;
-  /** Since when the condition has held, or been gone, without a break. */
-  readonly changingSinceS: number | undefined;
-  readonly cameS: number | undefined;
-  readonly soundedS: number | undefined;
+  /** On, delays counted in; heard or not. */
+  readonly on: boolean;
+  /** Since when the condition has been about to turn it on or off. */
+  readonly turningSinceS: number | null;
+  /** When it last came, and how often and when last it has sounded since then or since it was put aside. */
+  readonly cameS: number | null;
   readonly sounds: number;
-  readonly asideUntilS: number | undefined;
-  /** Its input is missing: it stays as it was. */
+  readonly soundedS: number | null;
+  readonly asideUntilS: number | null;
+  /** It is on and its input is missing: it stays on until there is word that it is over. */
   readonly inputLost: boolean;
+  /** Why it is on without a sound: not of this step, or the alarm that names its cause. */
+  readonly silencedBy: 'step' | AlarmId | null;
+  readonly certainty: number | null;
 }
 
-export type Alarms = Readonly<Record<AlarmId, AlarmState>>;
+/** What befell an alarm; 'back' from being put aside. */
+export interface AlarmChange {
+  readonly timeS: number;
+  readonly alarm: AlarmId;
+  readonly what: 'came' | 'sounded' | 'sounded again' | 'went' | 'seen' | 'put aside' | 'back';
+}
+
+export interface Alarms {
+  readonly states: Readonly<Record<AlarmId, AlarmState>>;
+  /** Those that sound at this moment. */
+  readonly sounding: readonly AlarmId[];
+  readonly history: readonly AlarmChange[];
+}
+
+/** What the cook does about an alarm, as in the log; names that the catalogue does not know are passed over. */
+export type AlarmAct =
+  | { readonly kind: 'seen'; readonly alarm: string }
+  | { readonly kind: 'putAside'; readonly alarm: string; readonly forS: number };
 
 export interface AlarmInput {
   readonly timeS: number;
   readonly step: StepKind;
-  /** Is the condition true? Undefined: nobody can tell now. */
-  readonly conditions: Readonly<Record<AlarmId, boolean | undefined>>;
-  /** Alarms that the cook has seen, and put aside with minutes. */
-  readonly seen: readonly AlarmId[];
-  readonly putAside: readonly { readonly id: AlarmId; readonly minutes: number }[];
+  readonly conditions: Readonly<Record<AlarmId, Condition>>;
+  readonly acts: readonly AlarmAct[];
 }
 
-export const longestAsideMinutes = 10;
-/** An alarm to act now that nobody has seen sounds again after this long, and from then on after the second, s. */
-const soundsAgainS = 30;
-const soundsOnS = 60;
+export const longestAsideS = 600;
 
 const quiet: AlarmState = {
   phase: 'normal',
-  changingSinceS: undefined,
-  cameS: undefined,
-  soundedS: undefined,
+  on: false,
+  turningSinceS: null,
+  cameS: null,
   sounds: 0,
-  asideUntilS: undefined,
+  soundedS: null,
+  asideUntilS: null,
   inputLost: false,
+  silencedBy: null,
+  certainty: null,
 };
 
-export const noAlarms: Alarms = Object.fromEntries(alarmIds.map((id) => [id, quiet])) as unknown as Alarms;
+function forEachAlarm(stateOf: (id: AlarmId) => AlarmState): Record<AlarmId, AlarmState> {
+  return Object.fromEntries(alarmIds.map((id) => [id, stateOf(id)])) as Record<AlarmId, AlarmState>;
+}
 
-export const isOn = ({ phase }: AlarmState): boolean => phase === 'new' || phase === 'seen' || phase === 'put aside';
+export const noAlarms: Alarms = { states: forEachAlarm(() => quiet), sounding: [], history: [] };
 
-/** Goes on to a time: the new states, and the alarms that sound now. */
-export function stepAlarms(
-  alarms: Alarms,
-  input: AlarmInput,
-): { readonly alarms: Alarms; readonly sounding: readonly AlarmId[] } {
-  const moved = Object.fromEntries(
-    alarmIds.map((id) => [id, acted(changed(alarms[id], alarmCatalogue[id], input, input.conditions[id]), id, input)]),
-  ) as unknown as Record<AlarmId, AlarmState>;
-  const sounding = alarmIds.filter((id) => soundsNow(moved, id, input));
+/** Goes on to a time, not earlier than the last. */
+export function stepAlarms(alarms: Alarms, { timeS, step, conditions, acts }: AlarmInput): Alarms {
+  const changes: AlarmChange[] = [];
+  const lived = forEachAlarm((id) => {
+    const note = (what: AlarmChange['what']) => changes.push({ timeS, alarm: id, what });
+    // What the cook did since the last step meant the alarm as it was then: none is seen before it has sounded.
+    const about = acts.filter(({ alarm }) => alarm === id);
+    const handled = about.reduce((state, act) => handle(state, id, act, timeS, note), alarms.states[id]);
+    return turn(comeBack(handled, timeS, note), alarmCatalogue[id], conditions[id], timeS, note);
+  });
+  const states = forEachAlarm((id) => ({ ...lived[id], silencedBy: silencedBy(lived, id, step) }));
+  const sounding = alarmIds.filter((id) => soundsNow(states[id], alarmCatalogue[id], timeS));
   for (const id of sounding) {
-    moved[id] = { ...moved[id], soundedS: input.timeS, sounds: moved[id].sounds + 1 };
+    changes.push({ timeS, alarm: id, what: states[id].sounds === 0 ? 'sounded' : 'sounded again' });
+    states[id] = { ...states[id], soundedS: timeS, sounds: states[id].sounds + 1 };
   }
-  return { alarms: moved, sounding };
+  return { states, sounding, history: changes.length > 0 ? [...alarms.history, ...changes] : alarms.history };
 }
 
-/** What the condition makes of the alarm, by its delays. */
-function changed(was: AlarmState, kind: AlarmKind, { timeS }: AlarmInput, condition: boolean | undefined): AlarmState {
-  if (condition === undefined) return { ...was, inputLost: true };
-  const state = { ...was, inputLost: false };
-  const on = isOn(was);
-  if (condition === on) return { ...state, changingSinceS: undefined };
-  const since = was.changingSinceS ?? timeS;
-  if (timeS - since < (condition ? kind.onDelayS : kind.offDelayS)) return { ...state, changingSinceS: since };
-  if (condition) return { ...quiet, sounds: was.sounds, phase: 'new', cameS: timeS };
-  return {
-    ...state,
-    phase: was.phase === 'new' ? 'gone unseen' : 'normal',
-    changingSinceS: undefined,
-    asideUntilS: undefined,
-  };
+type Remark = (what: AlarmChange['what']) => void;
+
+/** On or off by its delays. Without word from the input it stays as it is. */
+function turn(was: AlarmState, kind: AlarmKind, condition: Condition, timeS: number, note: Remark): AlarmState {
+  const { active, certainty = null } = condition;
+  if (active === null) return { ...was, turningSinceS: null, inputLost: was.on };
+  const state = { ...was, certainty, inputLost: false };
+  if (active === was.on) return { ...state, turningSinceS: null };
+  const since = was.turningSinceS ?? timeS;
+  if (timeS - since < (active ? kind.onDelayS : kind.offDelayS)) return { ...state, turningSinceS: since };
+  note(active ? 'came' : 'went');
+  const aside = was.phase === 'put aside';
+  if (active) {
+    return {
+      ...quiet,
+      certainty,
+      on: true,
+      cameS: timeS,
+      phase: aside ? was.phase : 'new',
+      asideUntilS: was.asideUntilS,
+    };
+  }
+  // What was never heard need not be seen.
+  const unseen = was.phase === 'new' && was.sounds > 0;
+  const phase = aside ? was.phase : unseen ? 'gone unseen' : 'normal';
+  return { ...state, on: false, turningSinceS: null, phase };
 }
 
-/** What the cook makes of it: seen, put aside for a while, back again. */
-function acted(state: AlarmState, id: AlarmId, { timeS, seen, putAside }: AlarmInput): AlarmState {
-  if (state.phase === 'put aside' && state.asideUntilS !== undefined && timeS >= state.asideUntilS) {
-    return { ...state, phase: 'new', asideUntilS: undefined, soundedS: undefined };
-  }
-  if (seen.includes(id)) {
-    if (state.phase === 'new') return { ...state, phase: 'seen' };
-    if (state.phase === 'gone unseen') return { ...state, phase: 'normal' };
-  }
-  const aside = putAside.find((one) => one.id === id);
-  if (aside && isOn(state) && alarmCatalogue[id].priority !== 'act now') {
-    const minutes = Math.min(longestAsideMinutes, Math.max(0, aside.minutes));
-    return { ...state, phase: 'put aside', asideUntilS: timeS + minutes * 60 };
-  }
-  return state;
+/** From being put aside: as new if it is still on. */
+function comeBack(state: AlarmState, timeS: number, note: Remark): AlarmState {
+  if (state.asideUntilS === null || timeS < state.asideUntilS) return state;
+  note('back');
+  return { ...state, phase: state.on ? 'new' : 'normal', asideUntilS: null, sounds: 0, soundedS: null };
 }
 
-function soundsNow(alarms: Alarms, id: AlarmId, { timeS, step }: AlarmInput): boolean {
-  const state = alarms[id];
-  const kind: AlarmKind = alarmCatalogue[id];
-  if (state.phase !== 'new' || !kind.steps.includes(step)) return false;
-  if (kind.causedBy.some((cause) => isOn(alarms[cause as AlarmId]))) return false;
-  if (state.soundedS === undefined) return true;
-  if (kind.priority !== 'act now') return false;
-  const first = state.cameS !== undefined && state.soundedS - state.cameS < soundsAgainS;
-  return timeS - state.soundedS >= (first ? soundsAgainS : soundsOnS);
+function handle(state: AlarmState, id: AlarmId, act: AlarmAct, timeS: number, note: Remark): AlarmState {
+  const { phase } = state;
+  if (act.kind === 'seen') {
+    if (phase !== 'new' && phase !== 'gone unseen') return state;
+    note('seen');
+    return { ...state, phase: phase === 'new' ? 'seen' : 'normal' };
+  }
+  if (!state.on || alarmCatalogue[id].priority === 'act now') return state;
+  const untilS = timeS + Math.min(longestAsideS, Math.max(0, act.forS));
+  note('put aside');
+  // Putting aside again can shorten the while and never lengthen it.
+  return { ...state, phase: 'put aside', asideUntilS: Math.min(untilS, state.asideUntilS ?? untilS) };
+}
+
+function silencedBy(states: Record<AlarmId, AlarmState>, id: AlarmId, step: StepKind): AlarmState['silencedBy'] {
+  const heardIn = (one: AlarmId): boolean => (alarmCatalogue[one] as AlarmKind).steps.includes(step);
+  if (!states[id].on) return null;
+  if (!heardIn(id)) return 'step';
+  const causes = alarmCatalogue[id].causedBy as readonly AlarmId[];
+  return causes.find((cause) => states[cause].on && heardIn(cause)) ?? null;
+}
+
+function soundsNow(state: AlarmState, kind: AlarmKind, timeS: number): boolean {
+  if (state.phase !== 'new' || state.silencedBy !== null) return false;
+  if (state.soundedS === null) return true;
+  if (kind.soundsAgainS === null) return false;
+  const [firstS, thenS] = kind.soundsAgainS;
+  return timeS - state.soundedS >= (state.sounds === 1 ? firstS : thenS);
 }

@@ -4,7 +4,12 @@ import type { Picture } from './picture.ts';
 
 const numberWidth = 13;
 
-export function Deeds({ picture, layout }: { readonly picture: Picture; readonly layout: Layout }) {
+interface DeedsProps {
+  readonly picture: Pick<Picture, 'plan' | 'deeds'>;
+  readonly layout: Layout;
+}
+
+export function Deeds({ picture, layout }: DeedsProps) {
   const { x, rails, left, right } = layout;
   const alkali = picture.plan.amounts.alkali !== undefined;
   const lines = [
@@ -42,7 +47,7 @@ export function Deeds({ picture, layout }: { readonly picture: Picture; readonly
 }
 
 /** The dial's numbers that have room; the last of some close together is the one that stays. */
-function dialNumbers({ deeds }: Picture, { x }: Layout) {
+function dialNumbers({ deeds }: Pick<Picture, 'deeds'>, { x }: Layout) {
   const turns = deeds.flatMap(({ timeS, deed }) => (deed.kind === 'heat' ? [{ timeS, notch: deed.notch }] : []));
   return turns.filter(({ timeS }, i) => {
     const next = turns[i + 1];

@@ -5,7 +5,7 @@ import type { Layout } from './layout.ts';
 import type { Picture } from './picture.ts';
 
 interface StepsProps {
-  readonly picture: Picture;
+  readonly picture: Pick<Picture, 'plan' | 'steps'>;
   readonly layout: Layout;
   readonly unit: TemperatureUnit;
 }
@@ -13,7 +13,7 @@ interface StepsProps {
 const letterWidth = 7.2;
 
 /** Names in two rows where they would run into each other in one. */
-function placedNames(picture: Picture, { x, right }: Layout) {
+function placedNames(picture: StepsProps['picture'], { x, right }: Layout) {
   const taken = [0, 0];
   return picture.steps.map(({ kind, startS }) => {
     const name = stepNames[kind];
@@ -40,7 +40,7 @@ export function StepNames({ picture, layout }: Omit<StepsProps, 'unit'>) {
             x1={layout.x(startS)}
             x2={layout.x(startS)}
             y1={row * 16 + 2}
-            y2={layout.panels.at(-1)?.bottom}
+            y2={layout.panels.at(-1)?.bottom ?? layout.plotBottom}
           />
         </g>
       ))}

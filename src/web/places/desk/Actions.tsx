@@ -1,4 +1,5 @@
-/** Saving and printing, and whether the server is there for it. */
+/** Saving, rehearsing and printing, and whether the server is there for it. */
+import { Link } from 'wouter';
 import type { Notice } from './useKeptPlans.ts';
 
 interface ActionsProps {
@@ -17,6 +18,11 @@ export function Actions({ saved, saving, possible, reached, notice, onSave }: Ac
         <button type="button" className="main" onClick={onSave} disabled={!possible || saved || saving || !reached}>
           {saved && possible ? 'Saved' : 'Save plan'}
         </button>
+        {possible && (
+          <Link className="button" href="/stove">
+            Rehearse this plan
+          </Link>
+        )}
         <button type="button" onClick={() => window.print()} disabled={!possible}>
           Print
         </button>

@@ -1,0 +1,42 @@
+/** Keys and what they do to the pan: nothing but what the core holds open at this moment. */
+import { type Advice, situationOf } from '../../core/advice/advise.ts';
+import { type DeedName, openDeeds } from '../../core/advice/openDeeds.ts';
+import type { Deed } from '../../core/pan/steps.ts';
+import { closedWords } from './closedWords.ts';
+import type { Stage } from './stage.ts';
+
+export type Act =
+  | { readonly kind: 'deeds'; readonly deeds: readonly Deed[] }
+  | { readonly kind: 'closed'; readonly why: string }
+  | { readonly kind: 'aside' }
+  | { readonly kind: 'quit' }
+  | { readonly kind: 'none' };
+
+const deedKeys: Readonly<Record<string, readonly DeedName[]>> = {
+  w: ['spoonful', 'half', 'portion'],
+  '+': ['raise'],
+  '=': ['raise'],
+  '-': ['lower'],
+  '0': ['off'],
+  a: ['alkali'],
+  n: ['step'],
+  p: ['pour'],
+};
+
+/** @param key as it is typed; `\r` is Enter */
+export function actOf(key: string, { rehearsal, kit, steps }: Stage, advice: Advice): Act {
+  if (key === 'q') return { kind: 'quit' };
+  if (key === 'i') return { kind: 'aside' };
+  if (key === '\r' || key === '\n') {
+    return advice.deeds.length > 0
+      ? { kind: 'deeds', deeds: advice.deeds }
+      : { kind: 'closed', why: 'nothing is advised now' };
+  }
+  const names = deedKeys[key];
+  if (!names) return { kind: 'none' };
+  const { twin, progress } = rehearsal;
+  const open = openDeeds(situationOf({ twin, kit, steps, progress }));
+  const [first] = names.map((name) => open[name]).toSorted((a, b) => Number(b.open) - Number(a.open));
+  if (!first) return { kind: 'none' };
+  return first.open ? { kind: 'deeds', deeds: [first.deed] } : { kind: 'closed', why: closedWords[first.because] };
+}

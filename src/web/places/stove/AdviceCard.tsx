@@ -1,0 +1,88 @@
+/** The one thing to do next. New advice is told to those who hear the page; the card keeps its size and place. */
+import { useEffect, useRef, useState } from 'react';
+import type { Card } from './card.ts';
+import { actions } from './session.ts';
+import { useGuard } from './useGuard.ts';
+
+const words = { 'act now': 'Act now', 'act soon': 'Act soon', 'go on': 'Go on' } as const;
+
+export function AdviceCard({ card, aside }: { readonly card: Card; readonly aside: boolean }) {
+  const guarded = useGuard(card.key);
+  const asks = card.deeds.length > 0 && !aside;
+  return (
+    <section
+      className="card"
+      data-urgency={asks || card.urgency === 'act now' ? card.urgency : 'go on'}
+      aria-label="Advice"
+    >
+      <p className="urgency">
+        <UrgencyMark urgency={card.urgency} />
+        {aside ? 'Put aside for a minute' : words[card.urgency]}
+      </p>
+      <h2 id="advised">{card.title}</h2>
+      <p className="reason">{card.reason}</p>
+      <p className="effect">
+        {card.effect} <span className="likely-span small quiet">{card.likely}</span>
+      </p>
+      <p className="caution">{card.caution}</p>
+      <div className="card-buttons">
+        {asks ? (
+          <>
+            <button
+              type="button"
+              className="main done"
+              aria-describedby="advised"
+              onClick={guarded(() => actions.perform(card.deeds))}
+            >
+              Done
+            </button>
+            {card.canWait && (
+              <button type="button" className="not-now" onClick={guarded(actions.putAside)}>
+                Not now
+              </button>
+            )}
+          </>
+        ) : (
+          <p className="quiet nothing">{aside ? 'It comes back if it still holds.' : 'No act needed now.'}</p>
+        )}
+      </div>
+      <Announcement card={card} asks={asks} />
+    </section>
+  );
+}
+
+/** Shape as well as word: a filled triangle, an open one, a dash. */
+function UrgencyMark({ urgency }: { readonly urgency: Card['urgency'] }) {
+  return (
+    <svg viewBox="0 0 24 24" width="24" height="24" aria-hidden="true">
+      {urgency === 'go on' ? (
+        <path d="M3 12h18" stroke="currentColor" strokeWidth="3" />
+      ) : (
+        <path
+          d="M12 3 22 21H2z"
+          fill={urgency === 'act now' ? 'currentColor' : 'none'}
+          stroke="currentColor"
+          strokeWidth="2.5"
+          strokeLinejoin="round"
+        />
+      )}
+    </svg>
+  );
+}
+
+/** Says advice when it is new and asks for something; readings are never said. */
+function Announcement({ card, asks }: { readonly card: Card; readonly asks: boolean }) {
+  const [said, setSaid] = useState('');
+  const last = useRef('');
+  useEffect(() => {
+    const key = asks ? card.key : '';
+    if (key === last.current) return;
+    last.current = key;
+    if (asks) setSaid(`${words[card.urgency]}: ${card.title}. ${card.reason}`);
+  }, [card, asks]);
+  return (
+    <p className="unseen" role="status" aria-live={card.urgency === 'act now' ? 'assertive' : 'polite'}>
+      {said}
+    </p>
+  );
+}

@@ -1,0 +1,22 @@
+/** What tells a rehearsal from a live cook on every view: a striped edge, the word, and first aid in one tap. */
+import { Link } from 'wouter';
+import type { Planned } from './stove.worker.ts';
+
+export function Frame({ planned }: { readonly planned: Planned | undefined }) {
+  return (
+    <>
+      <div className="rehearsal-edge" aria-hidden="true" />
+      <header className="strip">
+        <div>
+          <h1>Rehearsal</h1>
+          <p className="small">
+            {planned ? `${planned.plan.request.name}, hidden pan ${planned.seed}` : 'Simulated pan'}
+          </p>
+        </div>
+        <Link className="button first-aid" href="/care">
+          First aid
+        </Link>
+      </header>
+    </>
+  );
+}
