@@ -7,16 +7,14 @@ import { courseColour } from '../src/core/colour/courseColour.ts';
 import { ratingA430 } from '../src/core/colour/rating.ts';
 import { advance } from '../src/core/pan/advance.ts';
 import { type Course, inverted, waterShare } from '../src/core/pan/course.ts';
-import { perform } from '../src/core/pan/deeds.ts';
+import { perform, spoonFill } from '../src/core/pan/deeds.ts';
 import { drawnValues } from '../src/core/pan/model.ts';
 import type { ModelValues, Pan } from '../src/core/pan/physics.ts';
 import { simulate } from '../src/core/pan/simulate.ts';
-import { dissolvedKg, place } from '../src/core/pan/state.ts';
 import { normalNumbers } from '../src/core/reactions/normal.ts';
-import { amount, amountMassKg } from '../src/core/reactions/rates.ts';
-import { a430Of } from '../src/core/twin/observe.ts';
 import { rangeOf } from '../src/core/twin/range.ts';
 import { createTwin, type Twin, type TwinEvent } from '../src/core/twin/twin.ts';
+import { unseenOf } from '../src/core/twin/unseen.ts';
 import { type Cook, cookOf } from './measure/referenceCook.ts';
 import { publish, ratio, table } from './measure/report.ts';
 
@@ -83,18 +81,21 @@ function truthOf(course: Course, values: ModelValues): (row: number) => Record<Q
 
 /** What the members expect a while ahead, with the deeds that really followed. */
 function ahead(twin: Twin, told: readonly TwinEvent[], { prepared, recipe }: Cook, seed: number) {
-  const sucroseMol = recipe.charge.sucroseKg / amountMassKg[amount.sucrose];
   const from = twin.timeS;
   const noise = normalNumbers(seed);
   const deeds = told.flatMap((e) => ('deed' in e && e.timeS > from && e.timeS <= from + aheadS ? [e] : []));
   const found = Object.fromEntries(quantities.map((q) => [q, [] as number[]])) as Record<Quantity, number[]>;
   for (const { y, pan } of twin.copies(members)) {
-    carry(pan, y, from, deeds, () => Math.max(0.3, 1 + 0.2 * noise()), prepared.kit);
-    const dry = dissolvedKg(y);
+    carry(pan, y, from, deeds, () => spoonFill(0.2, noise), prepared.kit);
+    const {
+      waterShare: water,
+      inverted: share,
+      a430,
+    } = unseenOf({ y, values: pan.values, ph: pan.view.ph }, recipe.charge);
     found['temperature, C'].push(pan.view.temperatureC);
-    found['water, %'].push((100 * y[place.waterKg]) / (y[place.waterKg] + dry));
-    found['inverted, %'].push(100 * (1 - (y[place.sucrose] + y[place.crystals]) / sucroseMol));
-    found['ln colour'].push(lnColour(a430Of({ y, values: pan.values })));
+    found['water, %'].push(100 * water);
+    found['inverted, %'].push(100 * share);
+    found['ln colour'].push(lnColour(a430));
   }
   return found;
 }

@@ -1,12 +1,12 @@
 /** A rehearsal led by keys: time goes on at its pace, and at 1 while advice waits to be done. */
 import type { Advice } from '../../core/advice/advise.ts';
+import { readEveryS } from '../../core/advice/rehearsal.ts';
 import type { Deed } from '../../core/pan/steps.ts';
 import { actOf } from './hand.ts';
 import type { Keys } from './keys.ts';
 import type { Pacing, Stage } from './stage.ts';
 import { doneText, framed, statusText } from './statusText.ts';
 
-const readEveryS = 10;
 /** Advice put aside comes back after this, if it still holds, s. */
 const asideS = 60;
 /** Real seconds between two drawings. */

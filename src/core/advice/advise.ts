@@ -6,10 +6,10 @@ import { dissolvedKg, place } from '../pan/state.ts';
 import type { Deed, Step } from '../pan/steps.ts';
 import { type Range, rangeOf } from '../twin/range.ts';
 import type { Twin } from '../twin/twin.ts';
-import { alkaliPart, type Candidate, type Situation, steering } from './candidates.ts';
+import { alkaliPart, type Candidate, letDownPortion, type Situation, steering } from './candidates.ts';
 import { limits } from './limits.ts';
 import { costOf, type Horizon, type Outlook, outlook, shareEverAbove } from './outlook.ts';
-import { isOver, type Progress } from './progress.ts';
+import { isApproaching, isOver, type Progress } from './progress.ts';
 
 export type Urgency = 'act now' | 'act soon' | 'go on';
 
@@ -89,9 +89,9 @@ export function advise(cooking: Cooking, furthest: Horizon = usualHorizon): Advi
     return say(last ? 'pour' : 'next step', [deed], 'act soon', idle);
   }
   if (progress.partsGiven < step.alkali.length) return alkaliAdvice(now, idle, say);
-  if (step.letDown) return letDownAdvice(now, step, idle, say);
+  if (step.letDown) return letDownAdvice(now, idle, say);
 
-  const approaching = progress.inBandSinceS === undefined || 'reachedC' in step.end;
+  const approaching = isApproaching(progress, step);
   const band = wantedBand(steps, progress.stepIndex);
   const idleCost = costOf(idle, band, approaching);
   if (idleCost < worthwhile) return say('wait', [], 'go on', idle);
@@ -135,12 +135,10 @@ function alkaliAdvice(now: Situation, idle: Outlook, say: Say): Advice {
 }
 
 /** Ring off, then water in portions that suit the temperature. */
-function letDownAdvice(now: Situation, step: Step, idle: Outlook, say: Say): Advice {
+function letDownAdvice(now: Situation, idle: Outlook, say: Say): Advice {
   if (now.notch > 0) return say('cool first', [{ kind: 'heat', notch: 0 }], 'act soon', idle);
-  if (!step.letDown || now.highC > limits.roastTemperature.value) return say('wait', [], 'go on', idle);
-  const hot = now.highC > limits.portionHotFrom.value;
-  const waterKg = hot ? step.letDown.hotPortionKg : step.letDown.coolPortionKg;
-  return say('steer', [{ kind: 'water', waterKg, spoonfuls: 0 }], 'act soon', idle);
+  const portion = letDownPortion(now);
+  return portion ? say('steer', portion.deeds, 'act soon', idle) : say('wait', [], 'go on', idle);
 }
 
 function upTo(view: Outlook, seconds: number): Outlook {

@@ -87,3 +87,11 @@ export function alkaliPart(s: Situation): Candidate | undefined {
   if (s.timeS < s.progress.lastPartS + step.waitS) return undefined;
   return { id: `alkali-${s.progress.partsGiven + 1}`, deeds: [{ kind: 'alkali', part }], trouble: 0 };
 }
+
+/** The next portion of hot water in letting down, of the size that the temperature allows; the ring must be off. */
+export function letDownPortion(s: Situation): Candidate | undefined {
+  const { letDown } = s.steps[s.progress.stepIndex];
+  if (!letDown || s.notch > 0 || s.highC > limits.roastTemperature.value) return undefined;
+  const waterKg = s.highC > limits.portionHotFrom.value ? letDown.hotPortionKg : letDown.coolPortionKg;
+  return { id: 'portion', deeds: [{ kind: 'water', waterKg, spoonfuls: 0 }], trouble: 0 };
+}

@@ -1,7 +1,8 @@
 /** Which deeds a person may do at this moment, and why not the others: nothing is open here that `candidates.ts` does not make. */
 import type { Deed } from '../pan/steps.ts';
-import { alkaliPart, type Situation, steering } from './candidates.ts';
+import { alkaliPart, letDownPortion, type Situation, steering } from './candidates.ts';
 import { alkaliBlockedBy, limits } from './limits.ts';
+import { isApproaching } from './progress.ts';
 
 /** Why a deed is not open. */
 export type Closed =
@@ -52,8 +53,7 @@ const dialEnds = (s: Situation): boolean => s.notch >= s.kit.stove.notches;
 
 /** The deed of a candidate that steering makes now. */
 function candidate(s: Situation, id: string): Deed | undefined {
-  const approaching = s.progress.inBandSinceS === undefined || 'reachedC' in s.steps[s.progress.stepIndex].end;
-  return steering(s, approaching).find((each) => each.id === id)?.deeds[0];
+  return steering(s, isApproaching(s.progress, s.steps[s.progress.stepIndex])).find((each) => each.id === id)?.deeds[0];
 }
 
 function spoonful(s: Situation, size: number): Opening {
@@ -68,9 +68,7 @@ function portion(s: Situation): Opening {
   const { letDown } = s.steps[s.progress.stepIndex];
   if (!letDown) return { open: false, because: 'nothing due' };
   if (s.highC > limits.roastTemperature.value) return { open: false, because: 'roast limit' };
-  if (s.notch > 0) return { open: false, because: 'heat off first' };
-  const waterKg = s.highC > limits.portionHotFrom.value ? letDown.hotPortionKg : letDown.coolPortionKg;
-  return { open: true, deed: { kind: 'water', waterKg, spoonfuls: 0 } };
+  return opened(letDownPortion(s)?.deeds[0], 'heat off first');
 }
 
 function alkali(s: Situation): Opening {

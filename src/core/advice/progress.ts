@@ -57,6 +57,11 @@ export function begun(p: Progress, stepIndex: number, timeS: number): Progress {
   return { ...atTheStart, poured: p.poured, turnedS: p.turnedS, stepIndex, stepBegunS: timeS };
 }
 
+/** Is the pan still on its way to a band, or in a step that only leads to one? */
+export function isApproaching(p: Progress, step: Step): boolean {
+  return p.inBandSinceS === undefined || 'reachedC' in step.end;
+}
+
 /** Has the step done what it is for? `temperatureC` as the twin believes it, `solids` in letting down. */
 export function isOver(p: Progress, step: Step, temperatureC: number, solids: number): boolean {
   if (step.letDown) return solids <= step.letDown.solids;

@@ -36,7 +36,8 @@ export interface Rehearsal {
   advice(horizon?: Horizon): Advice;
 }
 
-const readEveryS = 10;
+/** The thermometer of a rehearsal is read this often, s. */
+export const readEveryS = 10;
 
 export function createRehearsal({ prepared, charge, steps, seed, members }: RehearsalOptions): Rehearsal {
   const { kit } = prepared;

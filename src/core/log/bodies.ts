@@ -15,12 +15,15 @@ export interface Begun {
   readonly kit: Kit;
 }
 
-/** The alkali as weighed and mixed, kg; `strength` is the pure alkali's mass fraction in the mixture. */
+/** The alkali as weighed and mixed. */
 export interface AlkaliUsed {
   readonly substance: AlkaliPart['substance'];
+  /** Alkali to weigh, kg as it comes, and the pure alkali in it. */
   readonly weighedKg: number;
   readonly pureKg: number;
+  /** Cold water to dissolve or slurry it in, kg. */
   readonly waterKg: number;
+  /** Pure alkali in the mixture, mass fraction. */
   readonly strength: number;
   readonly parts: readonly AlkaliPart[];
   readonly equivalents: number;

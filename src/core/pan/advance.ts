@@ -1,11 +1,10 @@
 /** Carries a state forward over a stretch without deeds. */
 import type { Pan } from './physics.ts';
-import { createStepper, nextStep } from './rosenbrock.ts';
+import { acceptedStep, createStepper } from './rosenbrock.ts';
 import { stateSize } from './state.ts';
 
 const firstStepS = 2;
 const longestStepS = 60;
-const shortestStepS = 1e-3;
 
 /**
  * Moves `y` forward by `seconds`, in place; the pan's view is that of the new y.
@@ -20,15 +19,10 @@ export function advance(pan: Pan, y: Float64Array, seconds: number, tolerance: n
   let h = firstStepS;
   pan.derivatives(y, f);
   while (left > 1e-9) {
-    h = Math.min(h, longestStepS, left);
-    let error = stepper.step(y, f, h, next);
-    while (!(error <= 1) && h > shortestStepS) {
-      h = Math.max(shortestStepS, Math.min(nextStep(h, error), h / 2));
-      error = stepper.step(y, f, h, next);
-    }
+    const { takenS, nextS } = acceptedStep(stepper, y, f, Math.min(h, longestStepS, left), next);
     y.set(next);
-    left -= h;
-    h = nextStep(h, Math.max(error, 1e-6));
+    left -= takenS;
+    h = nextS;
     pan.derivatives(y, f);
   }
 }

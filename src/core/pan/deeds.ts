@@ -56,6 +56,11 @@ function addAlkali(y: Float64Array, part: AlkaliPart, roomC: number): void {
   addWater(y, part.waterKg, roomC);
 }
 
+/** How full a spoonful is, as a factor about 1: `scatter` is its standard deviation, and a spoon is never nearly empty. */
+export function spoonFill(scatter: number, normal: () => number): number {
+  return Math.max(0.3, 1 + scatter * normal());
+}
+
 /**
  * Does a deed to the state of a pan and to its ring.
  *

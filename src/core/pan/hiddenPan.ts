@@ -1,7 +1,7 @@
 /** A simulated pan whose properties nobody is told: what a rehearsal cooks on, and what the twin is tested against. */
 
 import { advance } from './advance.ts';
-import { filledPan, perform } from './deeds.ts';
+import { filledPan, perform, spoonFill } from './deeds.ts';
 import { drawnValues } from './model.ts';
 import { createPan, type ModelValues } from './physics.ts';
 import type { PreparedKit } from './preparedKit.ts';
@@ -65,7 +65,7 @@ export function createHiddenPan(
       timeS = toS;
     },
     perform(deed) {
-      perform(deed, y, pan, kit, Math.max(0.3, 1 + hiding.spoonScatter * normal()));
+      perform(deed, y, pan, kit, spoonFill(hiding.spoonScatter, normal));
     },
     reading: () => y[place.tipC] + values.thermometerOffsetC + hiding.noiseC * normal(),
   };

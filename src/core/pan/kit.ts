@@ -1,4 +1,5 @@
 /** The kitchen as the model needs it: stove, pan, thermometer, spoon, water and place, as a person would describe them. */
+import { requireRange } from '../matter/range.ts';
 
 export type StoveKind = 'gas' | 'coil' | 'ceramic' | 'induction';
 export type PanMaterial = 'stainless' | 'enamel' | 'copper' | 'castIron' | 'aluminium' | 'unknownCoating';
@@ -75,8 +76,7 @@ export function requireKit({ stove, pan, spoonM3, water, altitudeM, roomC }: Kit
     roomC,
   };
   for (const [name, [low, high]] of Object.entries(kitRanges)) {
-    const value = numbers[name as keyof typeof kitRanges];
-    if (!(value >= low && value <= high)) throw new RangeError(`${name} is ${value}; allowed is ${low} to ${high}`);
+    requireRange(name, numbers[name as keyof typeof kitRanges], low, high);
   }
 }
 

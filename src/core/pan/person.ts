@@ -2,6 +2,7 @@
  * The cook's hand in a simulation: follows the steps by the thermometer as a careful person would. Holds a band from above with
  * spoonfuls of cold water and, when these come too often, with the dial; from below with the dial. Acts a reaction time after seeing.
  */
+import { spoonFill } from './deeds.ts';
 import type { Deed, Step } from './steps.ts';
 
 export interface PersonHabits {
@@ -86,8 +87,7 @@ export function createPerson({ steps, spoonKg, habits, notches, ringLagS, normal
 
   /** Never more than one at a time: water flashes to steam in syrup this hot. */
   function spoonful(): Deed {
-    const scatter = Math.max(0.3, 1 + habits.spoonScatter * normal());
-    return { kind: 'water', waterKg: spoonKg * scatter, spoonfuls: 1 };
+    return { kind: 'water', waterKg: spoonKg * spoonFill(habits.spoonScatter, normal), spoonfuls: 1 };
   }
 
   function begin(index: number, timeS: number): readonly Deed[] {

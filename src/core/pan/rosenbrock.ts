@@ -110,6 +110,26 @@ export function nextStep(h: number, error: number): number {
   return h * Math.min(4, Math.max(0.2, 0.9 / Math.cbrt(error)));
 }
 
+/** Below this a step is taken as it is: the equations change no faster, s. */
+export const shortestStepS = 1e-3;
+
+/** Steps from y, shorter and shorter until the error is allowed; returns the length taken and the length to try next. */
+export function acceptedStep(
+  stepper: Stepper,
+  y: Float64Array,
+  f: Float64Array,
+  wantedS: number,
+  next: Float64Array,
+): { readonly takenS: number; readonly nextS: number } {
+  let h = wantedS;
+  let error = stepper.step(y, f, h, next);
+  while (error > 1 && h > shortestStepS) {
+    h = Math.max(shortestStepS, Math.min(nextStep(h, error), h / 2));
+    error = stepper.step(y, f, h, next);
+  }
+  return { takenS: h, nextS: Math.max(shortestStepS, nextStep(h, Math.max(error, 1e-6))) };
+}
+
 /** Value between two points with known slopes: cubic Hermite, u from 0 to 1 over a step of length h. */
 export function between(y0: number, f0: number, y1: number, f1: number, h: number, u: number): number {
   const v = 1 - u;

@@ -8,8 +8,8 @@ import { carefulPerson, createPerson, type Person, type PersonHabits, type Sight
 import { createPan, type ModelValues } from './physics.ts';
 import type { PreparedKit } from './preparedKit.ts';
 import { createRecorder } from './recorder.ts';
-import { between, createStepper, nextStep } from './rosenbrock.ts';
-import { dissolvedKg, place, stateSize } from './state.ts';
+import { acceptedStep, between, createStepper, shortestStepS } from './rosenbrock.ts';
+import { place, solidsIn, stateSize } from './state.ts';
 import type { Charge, Deed, Step, TimedDeed } from './steps.ts';
 
 export interface SimulationOptions {
@@ -31,7 +31,6 @@ export interface SimulationOptions {
 const defaultTolerance = 3e-5;
 /** The rows between two points are read from slopes, and in longer steps the stiff ones (boiling) would show too much of the error. */
 const longestStepS = 20;
-const shortestStepS = 1e-3;
 /** First step tried after a deed, s. */
 const stepAfterDeedS = 1;
 
@@ -42,11 +41,10 @@ interface Recipe {
 
 /** What the person sees of a state. */
 function sightOf(y: Float64Array, dy: Float64Array, values: ModelValues): Sight {
-  const dry = dissolvedKg(y);
   return {
     readingC: y[place.tipC] + values.thermometerOffsetC,
     trendCPerS: dy[place.tipC],
-    solids: dry / (dry + y[place.waterKg]),
+    solids: solidsIn(y),
   };
 }
 
@@ -130,19 +128,14 @@ export function simulate(
     if (person.stepIndex >= recipe.steps.length) break;
 
     const stopS = nextStop(person, t, longestS);
-    h = Math.min(h, longestStepS, stopS - t);
-    let error = stepper.step(y, dy, h, next);
-    while (error > 1 && h > shortestStepS) {
-      h = Math.max(shortestStepS, Math.min(nextStep(h, error), h / 2));
-      error = stepper.step(y, dy, h, next);
-    }
+    const { takenS, nextS } = acceptedStep(stepper, y, dy, Math.min(h, longestStepS, stopS - t), next);
     pan.derivatives(next, dyNext);
     let seen = sightOf(next, dyNext, values);
-    let advance = h;
-    if (person.wouldAct(t + h, seen)) {
-      const share = firstShare((u) => person.wouldAct(t + u * h, sightBetween(sight, seen, h, u)));
-      if (share * h < h - shortestStepS) {
-        advance = share * h;
+    let advance = takenS;
+    if (person.wouldAct(t + takenS, seen)) {
+      const share = firstShare((u) => person.wouldAct(t + u * takenS, sightBetween(sight, seen, takenS, u)));
+      if (share * takenS < takenS - shortestStepS) {
+        advance = share * takenS;
         stepper.step(y, dy, advance, next);
         pan.derivatives(next, dyNext);
         seen = sightOf(next, dyNext, values);
@@ -151,7 +144,7 @@ export function simulate(
     t = stopS - (t + advance) < 1e-6 ? stopS : t + advance;
     [y, next] = [next, y];
     [dy, dyNext] = [dyNext, dy];
-    h = Math.max(shortestStepS, nextStep(h, Math.max(error, 1e-6)));
+    h = nextS;
     sight = seen;
     keep();
     if (person.pending && t >= person.pending.atS - 1e-6) doAll(person.done(t));

@@ -42,6 +42,12 @@ export function dissolvedKg(y: Float64Array): number {
   return mass;
 }
 
+/** Solids of the dissolved syrup, mass fraction. */
+export function solidsIn(y: Float64Array): number {
+  const dry = dissolvedKg(y);
+  return dry / (dry + y[place.waterKg]);
+}
+
 /** Everything in the pan, kg. */
 export function contentsKg(y: Float64Array): number {
   return dissolvedKg(y) + y[place.waterKg] + y[place.crystals] * amountMassKg[amount.sucrose];

@@ -1,5 +1,6 @@
 /** What to weigh out: sugar, water, malt extract, acid, and the alkali as solid, as a solution and in parts. */
 import { limits } from '../advice/limits.ts';
+import type { AlkaliUsed } from '../log/bodies.ts';
 import { equivalentsOf } from '../pan/deeds.ts';
 import type { AlkaliPart, Charge } from '../pan/steps.ts';
 import type { PlanRequest } from './request.ts';
@@ -11,18 +12,8 @@ const activeFraction = 0.97;
 /** Even a small dose goes in by three parts (common practice, no source). */
 const fewestParts = 3;
 
-export interface AlkaliAmounts {
-  readonly substance: AlkaliPart['substance'];
-  /** Alkali to weigh, kg as it comes, and the pure alkali in it. */
-  readonly weighedKg: number;
-  readonly pureKg: number;
-  /** Cold water to dissolve or slurry it in, kg. */
-  readonly waterKg: number;
-  /** Pure alkali in the mixture, mass fraction. */
-  readonly strength: number;
-  readonly parts: readonly AlkaliPart[];
-  readonly equivalents: number;
-}
+/** What a plan tells to weigh is what the log of its cook keeps. */
+export type AlkaliAmounts = AlkaliUsed;
 
 export interface Amounts {
   readonly charge: Charge;

@@ -1,4 +1,5 @@
 /** What a person asks for at the Desk: the aim, the route, and the levers of the cook. Numbers are SI-based; the Desk speaks kitchen units. */
+import { requireRange } from '../matter/range.ts';
 
 export type Form = 'hard' | 'syrup';
 export type Route = 'pale' | 'bright' | 'deep';
@@ -48,8 +49,7 @@ export const requestRanges = {
 /** Throws a RangeError that names the first number outside its limits. */
 export function requireRequest(request: PlanRequest): void {
   for (const [field, [low, high]] of Object.entries(requestRanges)) {
-    const value = request[field as keyof typeof requestRanges];
-    if (!(value >= low && value <= high)) throw new RangeError(`${field} is ${value}; allowed is ${low} to ${high}`);
+    requireRange(field, request[field as keyof typeof requestRanges], low, high);
   }
 }
 

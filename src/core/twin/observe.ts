@@ -3,7 +3,7 @@
 import { expectedHueIndex } from '../colour/hueIndex.ts';
 import { ratingA430 } from '../colour/rating.ts';
 import type { ModelValues } from '../pan/physics.ts';
-import { contentsKg, dissolvedKg, place } from '../pan/state.ts';
+import { contentsKg, dissolvedKg, place, solidsIn } from '../pan/state.ts';
 import type { Group } from './variables.ts';
 
 export type Observation =
@@ -71,7 +71,7 @@ export function instrumentOf(observation: Observation): Instrument {
       return {
         groups: ['heat', 'water'],
         sd: 0.008,
-        expected: ({ y }) => dissolvedKg(y) / (dissolvedKg(y) + y[place.waterKg]),
+        expected: ({ y }) => solidsIn(y),
         observed: observation.solids,
       };
     case 'spoonColour':

@@ -3,7 +3,7 @@
  * Everything is a pure function of seed and events in time order; a late event goes back to a checkpoint and forward again.
  */
 import { advance } from '../pan/advance.ts';
-import { filledPan, perform } from '../pan/deeds.ts';
+import { filledPan, perform, spoonFill } from '../pan/deeds.ts';
 import { createPan, type ModelValues, type Pan } from '../pan/physics.ts';
 import type { PreparedKit } from '../pan/preparedKit.ts';
 import { stateSize } from '../pan/state.ts';
@@ -38,7 +38,7 @@ const tolerance = 3e-4;
  * An observation further off than this many standard deviations is held back, however often it comes: a probe that has fallen out of the
  * pan agrees with itself. Only the cook's word that the thermometer is right lets it in.
  */
-const surpriseLimit = 4;
+export const surpriseLimit = 4;
 const checkpointEveryS = 60;
 
 const defaultRelaxation: Readonly<Record<Group, number>> = {
@@ -165,7 +165,7 @@ export function createTwin(prepared: PreparedKit, charge: Charge, options: TwinO
   function doDeed(deed: Deed, normal: () => number): void {
     if (deed.kind === 'heat') notch = deed.notch;
     for (const pot of pots) {
-      perform(deed, pot.y, pot.pan, kit, Math.max(0.3, 1 + spoonScatter * normal()));
+      perform(deed, pot.y, pot.pan, kit, spoonFill(spoonScatter, normal));
       look(pot);
     }
   }

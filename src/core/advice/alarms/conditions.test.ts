@@ -1,11 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import type { Step } from '../../pan/steps.ts';
 import { normalNumbers } from '../../reactions/normal.ts';
+import { surpriseLimit } from '../../twin/twin.ts';
 import { limits } from '../limits.ts';
 import { type AlarmId, alarmIds } from './catalogue.ts';
 import { conditionsOf } from './conditions.ts';
 import { noAlarms, stepAlarms } from './engine.ts';
-import { type OtherUnit, strangeFrom } from './readingDoubt.ts';
+import type { OtherUnit } from './readingDoubt.ts';
 import { leadTimeS, leadTimeSum, usualAlarmSettings, usualLeadTime } from './settings.ts';
 import type { Watch, WatchedReading } from './watch.ts';
 
@@ -24,7 +25,7 @@ function aheadOf(...rowsC: readonly number[]): Watch['ahead'] {
 }
 
 function read(valueC: number, surprise: number, otherUnit?: OtherUnit): WatchedReading {
-  return { valueC, doubt: { surprise, strange: Math.abs(surprise) > strangeFrom, otherUnit } };
+  return { valueC, doubt: { surprise, strange: Math.abs(surprise) > surpriseLimit, otherUnit } };
 }
 const strangeness = (...surprises: readonly number[]) => surprises.map((surprise) => read(130, surprise));
 

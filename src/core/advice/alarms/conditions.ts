@@ -1,9 +1,10 @@
 /** From what is watched to the condition of every alarm in the catalogue. */
+
+import { surpriseLimit } from '../../twin/twin.ts';
 import { limits } from '../limits.ts';
 import { type Outlook, shareEverAbove } from '../outlook.ts';
 import { type AlarmId, type AlarmKind, alarmCatalogue } from './catalogue.ts';
 import type { Alarms, Condition } from './engine.ts';
-import { strangeFrom } from './readingDoubt.ts';
 import { type AlarmSettings, leadTimeS, usualAlarmSettings } from './settings.ts';
 import { closingWithinS, type Watch } from './watch.ts';
 
@@ -65,7 +66,7 @@ function mixUp({ lastReadings }: Watch): Condition {
 /** Readings in another unit are not strange: they have an alarm of their own. */
 function isDoubtful(readings: Watch['lastReadings'], on: boolean): boolean {
   const last = readings.slice(-inARow).map(({ doubt }) => (doubt.otherUnit ? 0 : Math.abs(doubt.surprise)));
-  return on ? last.some((s) => s > usual) : last.length === inARow && last.every((s) => s > strangeFrom);
+  return on ? last.some((s) => s > usual) : last.length === inARow && last.every((s) => s > surpriseLimit);
 }
 
 /** By the thermometer alone, unless it seems to show another unit. */

@@ -1,7 +1,7 @@
 /** How strange a reading is to the twin, and whether it was sent in another unit than declared: asked before the twin is told. */
 import { meanAndVariance } from '../../twin/assimilate.ts';
 import { instrumentOf } from '../../twin/observe.ts';
-import type { Twin } from '../../twin/twin.ts';
+import { surpriseLimit, type Twin } from '../../twin/twin.ts';
 
 export interface ReadingDoubt {
   /** Reading less what was expected, in standard deviations of both together. */
@@ -18,8 +18,6 @@ export interface OtherUnit {
   readonly ratio: number;
 }
 
-/** Further off than this is strange, in standard deviations: the twin's own limit. */
-export const strangeFrom = 4;
 /** Times likelier before anybody is asked (first value of our own). */
 const enough = 100;
 
@@ -38,10 +36,10 @@ export function readingDoubt(twin: Twin, valueC: number, byHand: boolean): Readi
   const others = [(valueC - 32) / 1.8, 1.8 * valueC + 32];
   const [otherC] = others.toSorted((a, b) => Math.abs(surpriseOf(a)) - Math.abs(surpriseOf(b)));
   const ratio = Math.exp((surprise ** 2 - surpriseOf(otherC) ** 2) / 2);
-  const likelier = ratio > enough && Math.abs(surpriseOf(otherC)) <= strangeFrom;
+  const likelier = ratio > enough && Math.abs(surpriseOf(otherC)) <= surpriseLimit;
   return {
     surprise,
-    strange: Math.abs(surprise) > strangeFrom,
+    strange: Math.abs(surprise) > surpriseLimit,
     otherUnit: likelier ? { otherC, ratio } : undefined,
   };
 }

@@ -1,7 +1,7 @@
 /** A rehearsal as it is shown: advice after each reading and deed, what is new to tell, advice put aside, and how it was led. */
 import type { Advice } from '../../../core/advice/advise.ts';
 import { deedNames, type OpenDeeds } from '../../../core/advice/openDeeds.ts';
-import type { Rehearsal } from '../../../core/advice/rehearsal.ts';
+import { type Rehearsal, readEveryS } from '../../../core/advice/rehearsal.ts';
 import type { Kit } from '../../../core/pan/kit.ts';
 import type { Charge, Deed, Step } from '../../../core/pan/steps.ts';
 import { unseenRanges } from '../../../core/twin/unseen.ts';
@@ -27,7 +27,6 @@ export interface LiveRehearsal {
   told(turn: number, pace: Pace): Told;
 }
 
-const readEveryS = 10;
 /** Advice put aside comes back after this, if it still holds, s. */
 const asideS = 60;
 /** The trend is taken over this many readings. */
