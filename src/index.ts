@@ -3,7 +3,7 @@ export { type Advice, advise } from './core/advice/advise.ts';
 export { alarmCatalogue } from './core/advice/alarms/catalogue.ts';
 export { noAlarms, stepAlarms } from './core/advice/alarms/engine.ts';
 export { type Limit, limits, type Refusal } from './core/advice/limits.ts';
-export { atTheStart, begun, progressed } from './core/advice/progress.ts';
+export { afterDeed, atTheStart, progressed } from './core/advice/progress.ts';
 export { createRehearsal, followAdvice, type Rehearsal } from './core/advice/rehearsal.ts';
 export { type CourseColour, courseColour } from './core/colour/courseColour.ts';
 export { dropColour } from './core/colour/drop.ts';

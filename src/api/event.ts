@@ -4,19 +4,23 @@ import { instantMs } from '../core/log/instant.ts';
 import { eventRanges as ranges } from '../core/log/ranges.ts';
 import { upgrades } from '../core/log/upgrade.ts';
 import { eventBodySchemas as bodies, kindError } from './eventBodies.ts';
-import { exactly, numberIn, recordId } from './field.ts';
+import { countIn, exactly, numberIn, recordId } from './field.ts';
+import { refusal } from './refusalWords.ts';
 import { z } from './zod.ts';
 
+const timeRefused = refusal('a time that exists, such as 2031-05-09T18:30:00.000Z');
+const zoneRefused = refusal('the name of a time zone, such as Europe/Brussels');
+
 const instant = z
-  .string({ error: 'has to be a time such as 2031-05-09T18:30:00.000Z' })
-  .refine(isInstant, { error: 'has to be a time that exists, such as 2031-05-09T18:30:00.000Z' })
+  .string({ error: timeRefused })
+  .refine(isInstant, { error: timeRefused })
   .meta({ format: 'date-time' });
 
 const envelope = {
-  id: z.uuidv7({ error: 'has to be a UUID of version 7' }),
+  id: z.uuidv7({ error: refusal('a UUID of version 7') }),
   cook: recordId(),
   device: recordId(),
-  deviceSeq: numberIn(ranges.deviceSeq).refine(Number.isSafeInteger, { error: 'has to be a whole number' }),
+  deviceSeq: countIn(ranges.deviceSeq),
   tDevice: instant.describe("The device's wall clock."),
   tMono: numberIn(ranges.tMono).describe("The device's monotonic clock, ms."),
   bootId: recordId().describe('One unbroken run of the monotonic clock.'),
@@ -24,15 +28,13 @@ const envelope = {
     .nullable()
     .describe("Server's clock less the device's, as last measured."),
   clockErrMs: numberIn(ranges.clockErrMs).nullable(),
-  tz: z
-    .string({ error: 'has to be the name of a time zone' })
-    .regex(/^[A-Za-z][\w+/-]{0,63}$/, { error: 'has to be the name of a time zone, such as Europe/Brussels' }),
+  tz: z.string({ error: zoneRefused }).regex(/^[A-Za-z][\w+/-]{0,63}$/, { error: zoneRefused }),
 };
 
 function eventOf<K extends EventKind>(kind: K) {
   const version = upgrades[kind].length + 1;
-  const v = z.literal(version, { error: `has to be ${version}` }).describe('Version of the body.');
-  return exactly({ ...envelope, kind: z.literal(kind), v, body: bodies[kind] });
+  const v = z.literal(version, { error: refusal(String(version)) }).describe('Version of the body.');
+  return exactly({ ...envelope, kind: z.literal(kind, { error: refusal(kind) }), v, body: bodies[kind] });
 }
 
 export const begunEventSchema = eventOf('begun').meta({ id: 'BegunEvent' });
@@ -55,6 +57,10 @@ export const eventSchema = z
       eventOf('weight'),
       eventOf('dilutionPh'),
       eventOf('dilutionBrix'),
+      eventOf('foam'),
+      eventOf('here'),
+      eventOf('vouched'),
+      eventOf('probeUnit'),
       eventOf('seen'),
       eventOf('putAside'),
       eventOf('clock'),
@@ -68,10 +74,12 @@ export const eventSchema = z
 /** Up to this many events go in together, all or none. */
 export const mostTogether = 500;
 
+const batchRefused = refusal(`1 to ${mostTogether} events`);
+
 export const eventBatchSchema = z
   .array(eventSchema)
-  .min(1, { error: 'has to hold at least one event' })
-  .max(mostTogether, { error: `may hold up to ${mostTogether} events` });
+  .min(1, { error: batchRefused })
+  .max(mostTogether, { error: batchRefused });
 
 /** The schema of an event for other programs, JSON Schema 2020-12. */
 export function eventJsonSchema() {

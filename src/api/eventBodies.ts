@@ -8,22 +8,18 @@ import {
 } from '../core/log/bodies.ts';
 import { eventRanges as ranges } from '../core/log/ranges.ts';
 import type { AlkaliPart, StepKind } from '../core/pan/steps.ts';
-import { exactly, numberIn, oneOf, personsName, recordId } from './field.ts';
+import { countIn, exactly, numberIn, oneOf, personsName, recordId } from './field.ts';
 import { kitSchema } from './kit.ts';
 import { planRequestSchema } from './planRequest.ts';
+import { refusal } from './refusalWords.ts';
 import { z } from './zod.ts';
 
 const stepKinds = ['dissolve', 'climb', 'invert', 'brown', 'roast', 'cast', 'letDown'] as const satisfies StepKind[];
 const substances = ['sodiumHydroxide', 'calciumHydroxide'] as const satisfies AlkaliPart['substance'][];
 
-/** A whole number within inclusive limits. */
-function countIn(limits: readonly [number, number]) {
-  return numberIn(limits).refine(Number.isSafeInteger, { error: 'has to be a whole number' });
-}
-
 /** Text of a person over one or more lines. */
 function remark(mostCharacters: number) {
-  const error = `has to be 1 to ${mostCharacters} characters of text`;
+  const error = refusal(`1 to ${mostCharacters} characters of text`);
   return z
     .string({ error })
     .regex(/^[^\p{Cc}]*(?:[\n\t][^\p{Cc}]*)*$/u, { error })
@@ -31,8 +27,15 @@ function remark(mostCharacters: number) {
     .max(mostCharacters, { error });
 }
 
+/** What is in one field of an object that a rule of several fields refused. */
+function part({ input }: { readonly input?: unknown }, field: string) {
+  return { input: (input as Readonly<Record<string, unknown>> | undefined)?.[field] };
+}
+
 const mass = numberIn([0, 50]);
-const temperatureC = numberIn([-50, 250]);
+const limitsC = [-50, 250] as const;
+const temperatureC = numberIn(limitsC);
+const heldMinutes = [0, 1440] as const;
 const notch = numberIn(ranges.notch);
 const alkaliPart = {
   substance: oneOf(substances),
@@ -44,7 +47,11 @@ const alkaliParts = z.array(exactly(alkaliPart)).max(ranges.alkaliPart[1]).reado
 const step = exactly({
   kind: oneOf(stepKinds),
   bandC: z.tuple([temperatureC, temperatureC]).readonly(),
-  end: z.union([exactly({ reachedC: temperatureC }), exactly({ heldMinutes: numberIn([0, 1440]) })]),
+  end: z.union([exactly({ reachedC: temperatureC }), exactly({ heldMinutes: numberIn(heldMinutes) })], {
+    error: refusal(
+      `{"reachedC": ${limitsC.join(' to ')}} or {"heldMinutes": ${heldMinutes.join(' to ')}}, one of them alone`,
+    ),
+  }),
   approachNotch: notch,
   holdNotch: notch,
   alkali: alkaliParts,
@@ -73,7 +80,7 @@ const begun = exactly({
   kit: kitSchema,
 }).refine(({ mode, rehearsal }) => (mode === 'rehearsal') === (rehearsal !== null), {
   path: ['rehearsal'],
-  error: 'has to say seed and speed for a rehearsal, and null for a live cook',
+  error: (issue) => refusal('seed and speed for a rehearsal, null for a live cook')(part(issue, 'rehearsal')),
 });
 
 const reading = exactly({
@@ -82,14 +89,15 @@ const reading = exactly({
   quality: oneOf(readingQualities),
   unit: oneOf(readingUnits),
   raw: z
-    .union([z.number(), z.string().max(100)])
+    .union([z.number(), z.string().max(100)], { error: refusal('a number, up to 100 characters of text, or null') })
     .nullable()
     .describe('What the source sent, in `unit`.'),
 }).refine(
   ({ valueC, quality }) => (valueC === null ? quality === 'lost' || quality === 'doubtful' : quality !== 'lost'),
   {
     path: ['quality'],
-    error: 'has to be lost or doubtful when valueC is null, and not lost when there is a value',
+    error: (issue) =>
+      refusal('lost or doubtful when valueC is null, and not lost when there is a value')(part(issue, 'quality')),
   },
 );
 
@@ -127,6 +135,10 @@ const correctable = {
     waterKg: numberIn(ranges.dilutionWaterKg),
     temperatureC: numberIn(ranges.dilutionC),
   }),
+  foam: exactly({ rising: z.boolean() }),
+  here: nothing,
+  vouched: exactly({ probe: personsName(40) }),
+  probeUnit: exactly({ probe: personsName(40), unit: oneOf(readingUnits), from: recordId().nullable() }),
   seen: exactly({ alarm }),
   putAside: exactly({ alarm, forS: numberIn(ranges.putAsideS), reason: personsName(200) }),
   clock: exactly({ wallMs: z.number(), monoMs: z.number() }),
@@ -135,8 +147,10 @@ const correctable = {
 
 /** The error of a choice by `kind`. */
 export function kindError(kinds: readonly string[]) {
-  return ({ code }: { readonly code?: string }) =>
-    code === 'invalid_union' ? `is not known; allowed: ${kinds.join(', ')}` : 'has to be an object with a `kind`';
+  return (issue: { readonly code?: string; readonly input?: unknown }) =>
+    issue.code === 'invalid_union'
+      ? refusal(kinds.join(', '))(part(issue, 'kind'))
+      : refusal('an object with a `kind`')(issue);
 }
 
 const correctionOf = <K extends CorrectableKind>(kind: K) =>
@@ -158,6 +172,10 @@ const correction = z.discriminatedUnion(
     correctionOf('weight'),
     correctionOf('dilutionPh'),
     correctionOf('dilutionBrix'),
+    correctionOf('foam'),
+    correctionOf('here'),
+    correctionOf('vouched'),
+    correctionOf('probeUnit'),
     correctionOf('seen'),
     correctionOf('putAside'),
     correctionOf('clock'),

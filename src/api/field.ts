@@ -1,4 +1,5 @@
 /** Building blocks of the API's schemas. Each refuses with a sentence that says what was given and what is allowed. */
+import { refusal } from './refusalWords.ts';
 import { z } from './zod.ts';
 
 /** A number within inclusive limits. */
@@ -6,6 +7,22 @@ export function numberIn([least, most]: readonly [number, number]) {
   const error = refusal(`a number from ${least} to ${most}`);
   return z.number({ error }).min(least, { error }).max(most, { error });
 }
+
+/** A whole number within inclusive limits. */
+export function countIn([least, most]: readonly [number, number]) {
+  const error = refusal(`a whole number from ${least} to ${most}`);
+  return z.number({ error }).min(least, { error }).max(most, { error }).refine(Number.isSafeInteger, { error });
+}
+
+/** A whole number in an address or a header, where everything is text. */
+export function countInText([least, most]: readonly [number, number]) {
+  const error = refusal(`a whole number from ${least} to ${most}`);
+  const read = (text: unknown) => (typeof text === 'string' && /^-?\d{1,17}$/.test(text) ? Number(text) : text);
+  return z.preprocess(read, z.int({ error }).min(least, { error }).max(most, { error }));
+}
+
+/** A place in the store, or 0 for the time before the first. */
+export const placeRange = [0, Number.MAX_SAFE_INTEGER] as const;
 
 /** One word of a fixed list. */
 export function oneOf<const Words extends readonly [string, ...string[]]>(words: Words) {
@@ -37,14 +54,4 @@ export function exactly<Shape extends z.ZodRawShape>(shape: Shape) {
         ? `is not known; known here: ${known}`
         : refusal(`an object of ${known}`)(issue),
   });
-}
-
-function refusal(allowed: string) {
-  return (issue: { readonly input: unknown }) => `is ${shown(issue.input)}; allowed: ${allowed}`;
-}
-
-function shown(value: unknown): string {
-  if (value === undefined) return 'missing';
-  const text = JSON.stringify(value) ?? typeof value;
-  return text.length > 60 ? `${text.slice(0, 59)}…` : text;
 }

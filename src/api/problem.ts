@@ -1,6 +1,7 @@
 /** Everything that the API can refuse with or fail with, as problem documents (RFC 9457). */
 import { fieldErrorSchema } from './fieldError.ts';
 import { kitRecordSchema } from './kit.ts';
+import { lotRecordSchema } from './lot.ts';
 import { z } from './zod.ts';
 
 /** Kind, HTTP status and title of each problem; `GET /api/problems` serves this list. */
@@ -14,7 +15,7 @@ export const problemKinds = {
   'version-conflict': { status: 412, title: 'The record was changed in the meantime' },
   'too-large': { status: 413, title: 'The request is too large' },
   'address-too-long': { status: 414, title: 'The address is too long' },
-  'json-only': { status: 415, title: 'Only JSON is taken here' },
+  'media-type': { status: 415, title: 'This kind of content is not taken here' },
   'host-refused': { status: 421, title: 'This server does not answer to that name' },
   unsafe: { status: 422, title: 'The plan would break a limit of safety' },
   'event-differs': { status: 422, title: 'An event with this id exists and says something else' },
@@ -35,7 +36,7 @@ export const problemSchema = z
     instance: z.string().describe("Names this one occurrence, also in the server's log."),
     errors: z.array(fieldErrorSchema).optional().describe('One entry for each field that is not as allowed.'),
     yourVersion: z.int().optional().describe('The version that a refused change was made from.'),
-    current: kitRecordSchema.optional().describe('The record as it is now.'),
+    current: z.union([kitRecordSchema, lotRecordSchema]).optional().describe('The record as it is now.'),
   })
   .meta({ id: 'Problem' });
 

@@ -1,4 +1,5 @@
 import { beforeAll, describe, expect, test } from 'vitest';
+import { bareCook } from '../../test/bareCook.ts';
 import { type Said, umberpan } from '../../test/runProgram.ts';
 import { createRehearsal } from '../core/advice/rehearsal.ts';
 import type { Range } from '../core/twin/range.ts';
@@ -77,7 +78,7 @@ describe('keys', async () => {
   const { plan, prepared, kit } = await planFromOptions(short);
   const stageOf = () => {
     const { steps } = plan;
-    const rehearsal = createRehearsal({ prepared, charge: plan.amounts.charge, steps, seed: 3, members: 16 });
+    const rehearsal = createRehearsal({ prepared, begun: bareCook(plan.amounts.charge, steps, 3), members: 16 });
     return { rehearsal, kit, steps };
   };
 

@@ -1,5 +1,6 @@
 /** `umberpan rehearse`: a planned cook on a simulated pan with hidden properties, by keys or by doing what is advised. */
 import type { Command } from 'commander';
+import { begunOf } from '../core/planning/begunOf.ts';
 import { planOrFile } from './cook/planOrFile.ts';
 import { type Input, number, readAll, type Texts, usually, wholeNumber } from './input.ts';
 import { addInputs } from './options.ts';
@@ -70,9 +71,11 @@ async function rehearse(options: RehearseOptions): Promise<void> {
     import('./rehearse/cook.ts'),
     import('./rehearse/ended.ts'),
   ]);
-  const { amounts, steps } = planning.plan;
+  const { steps } = planning.plan;
   const { seed, members } = run;
-  const rehearsal = createRehearsal({ prepared: planning.prepared, charge: amounts.charge, steps, seed, members });
+  const how = { mode: 'rehearsal', rehearsal: { seed, speed: Math.min(60, run.speed) }, planId: null } as const;
+  const begun = begunOf(planning.plan, planning.kit, how);
+  const rehearsal = createRehearsal({ prepared: planning.prepared, begun, members });
   const pacing = { screen: screenFor(options), speed: run.speed, longestS };
   const left = await cook({ rehearsal, kit: planning.kit, steps }, pacing, options.followAdvice ?? false);
   const ended = endedOf(planning, rehearsal, { seed, members, left });

@@ -6,6 +6,7 @@ export const closedWords: Readonly<Record<Closed, string>> = {
   'roast limit': `it is above ${limits.roastTemperature.value} °C: heat off, pan off the ring, no water`,
   'portion limit': `the spoon is larger than what may go in at once (${limits.hotSpoonful.id})`,
   'below the band': 'it is below the band: water would only set it back',
+  'on the way up': 'on the way up water would only undo what the ring does',
   'alkali in this pan': 'no alkali in a pan of this material',
   'alkali heat': `no alkali above ${limits.alkaliTemperature.value} °C: let it cool first`,
   wait: 'wait until the pan is quiet again',

@@ -1,5 +1,4 @@
 /** A rehearsal led by keys: time goes on at its pace, and at 1 while advice waits to be done. */
-import type { Advice } from '../../core/advice/advise.ts';
 import { readEveryS } from '../../core/advice/rehearsal.ts';
 import type { Deed } from '../../core/pan/steps.ts';
 import { actOf } from './hand.ts';
@@ -15,7 +14,7 @@ const drawEveryS = 0.25;
 /** @returns whether who cooks left before the pour */
 export async function cookByHand(stage: Stage, keys: Keys, { screen, speed, longestS }: Pacing): Promise<boolean> {
   const { rehearsal, steps } = stage;
-  let advice = firstAdvice(stage);
+  let advice = rehearsal.advice();
   let asideUntilS = -1;
 
   function perform(deeds: readonly Deed[]): void {
@@ -48,16 +47,7 @@ export async function cookByHand(stage: Stage, keys: Keys, { screen, speed, long
       continue;
     }
     rehearsal.moveTo(rehearsal.timeS + strideS);
-    if (strideS === untilReading) advice = rehearsal.deeds.length > 0 ? rehearsal.advice() : firstAdvice(stage);
+    if (strideS === untilReading) advice = rehearsal.advice();
   }
   return false;
-}
-
-/** The pan is cold: the first thing to do is what the plan begins with. */
-function firstAdvice({ rehearsal, steps }: Stage): Advice {
-  const advice = rehearsal.advice();
-  const notch = steps[0]?.approachNotch;
-  return notch === undefined
-    ? advice
-    : { ...advice, kind: 'steer', urgency: 'act soon', deeds: [{ kind: 'heat', notch }] };
 }

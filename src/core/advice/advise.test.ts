@@ -9,7 +9,7 @@ import { createTwin } from '../twin/twin.ts';
 import { advise, situationOf, usualHorizon } from './advise.ts';
 import { alkaliPart, mostWaterKg, type Situation, steering } from './candidates.ts';
 import { limits } from './limits.ts';
-import { atTheStart, begun, isOver, minuteWorth, progressed } from './progress.ts';
+import { afterDeed, atTheStart, isOver, minuteWorth, progressed } from './progress.ts';
 
 const prepared = prepareKit(defaultKit);
 const charge = { sucroseKg: 0.4, waterKg: 0.13, maltExtractKg: 0.0032, citricAcidKg: 0 };
@@ -95,7 +95,7 @@ describe('a minute of a hold', () => {
     const warm = progressed(cold, hold, 120, 60, 130);
     expect(warm.heldMinutes).toBeCloseTo(1, 9);
     expect(isOver({ ...warm, heldMinutes: 30 }, hold, 130, 0.9)).toBe(true);
-    expect(begun(warm, 1, 500).heldMinutes).toBe(0);
+    expect(afterDeed(warm, { kind: 'step', index: 1 }, 500).heldMinutes).toBe(0);
   });
 });
 
@@ -124,12 +124,13 @@ test('a pan that boils up through its band at full heat is turned down or cooled
 
 test('alkali is advised only off the heat, and not in syrup hotter than its limit', () => {
   const hot = followed([brown], 6, 138);
-  const first = advise({ ...hot, progress: atTheStart }, { ...usualHorizon, members: 16 });
+  const progress = { ...atTheStart, turnedS: 0 };
+  const first = advise({ ...hot, progress }, { ...usualHorizon, members: 16 });
   expect(first.kind).toBe('cool first');
   expect(first.deeds).toEqual([{ kind: 'heat', notch: 0 }]);
   hot.twin.take({ timeS: hot.twin.timeS, deed: { kind: 'heat', notch: 0 } });
   expect(situationOf({ ...hot, progress: atTheStart }).highC).toBeGreaterThan(limits.alkaliTemperature.value);
-  expect(advise({ ...hot, progress: atTheStart }, { ...usualHorizon, members: 16 }).kind).toBe('wait');
+  expect(advise({ ...hot, progress }, { ...usualHorizon, members: 16 }).kind).toBe('wait');
 });
 
 test('near the roast limit the only advice is off the heat, and water is not spoken of', () => {

@@ -9,7 +9,7 @@ import type { Twin } from '../twin/twin.ts';
 import { alkaliPart, type Candidate, letDownPortion, type Situation, steering } from './candidates.ts';
 import { limits } from './limits.ts';
 import { costOf, type Horizon, type Outlook, outlook, shareEverAbove } from './outlook.ts';
-import { isApproaching, isOver, type Progress } from './progress.ts';
+import { isApproaching, isBegun, isOver, type Progress } from './progress.ts';
 
 export type Urgency = 'act now' | 'act soon' | 'go on';
 
@@ -72,6 +72,7 @@ export function advise(cooking: Cooking, furthest: Horizon = usualHorizon): Advi
   const step = steps[progress.stepIndex];
   const idle = outlook(twin, kit, [], horizon);
   const base = { leavesBand: leavesBandWithin(idle, step, 60), minutesLeft: minutesLeft(progress, step) };
+  const approaching = isApproaching(progress, step);
   const say = (kind: Advice['kind'], deeds: readonly Deed[], urgency: Urgency, view: Outlook): Advice => ({
     kind,
     deeds,
@@ -80,8 +81,11 @@ export function advise(cooking: Cooking, furthest: Horizon = usualHorizon): Advi
     ...base,
   });
 
+  // The pan is filled and cold: the first thing to do is what the plan begins with.
+  if (!isBegun(progress) && now.notch === 0)
+    return say('steer', [{ kind: 'heat', notch: step.approachNotch }], 'act soon', idle);
   if (shareEverAbove(upTo(idle, 90), limits.roastTemperature.value) > 0.5) {
-    return say('off the heat', [{ kind: 'heat', notch: 0 }], 'act now', idle);
+    return say('off the heat', now.notch > 0 ? [{ kind: 'heat', notch: 0 }] : [], 'act now', idle);
   }
   if (isOver(progress, step, now.temperatureC, now.solids)) {
     const last = progress.stepIndex === steps.length - 1;
@@ -91,12 +95,13 @@ export function advise(cooking: Cooking, furthest: Horizon = usualHorizon): Advi
   if (progress.partsGiven < step.alkali.length) return alkaliAdvice(now, idle, say);
   if (step.letDown) return letDownAdvice(now, idle, say);
 
-  const approaching = isApproaching(progress, step);
   const band = wantedBand(steps, progress.stepIndex);
   const idleCost = costOf(idle, band, approaching);
   if (idleCost < worthwhile) return say('wait', [], 'go on', idle);
   let best: { candidate: Candidate; view: Outlook; cost: number } | undefined;
-  const fidgety = now.timeS - progress.turnedS < restS && base.leavesBand < 0.5;
+  // Below a band on the way up nothing is urgent: who is late loses only time.
+  const urgent = base.leavesBand > 0.5 && !(approaching && now.temperatureC < step.bandC[0]);
+  const fidgety = now.timeS - progress.turnedS < restS && !urgent;
   for (const candidate of steering(now, approaching)) {
     if (fidgety && candidate.deeds.some(({ kind }) => kind === 'heat')) continue;
     const view = outlook(twin, kit, candidate.deeds, horizon);
@@ -104,7 +109,7 @@ export function advise(cooking: Cooking, furthest: Horizon = usualHorizon): Advi
     if (!best || cost < best.cost) best = { candidate, view, cost };
   }
   if (!best || idleCost - best.cost < worthwhile) return say('wait', [], 'go on', idle);
-  return say('steer', best.candidate.deeds, base.leavesBand > 0.5 ? 'act now' : 'act soon', best.view);
+  return say('steer', best.candidate.deeds, urgent ? 'act now' : 'act soon', best.view);
 }
 
 /**

@@ -9,6 +9,7 @@ export type Closed =
   | 'roast limit'
   | 'portion limit'
   | 'below the band'
+  | 'on the way up'
   | 'alkali in this pan'
   | 'alkali heat'
   | 'wait'
@@ -58,9 +59,14 @@ function candidate(s: Situation, id: string): Deed | undefined {
 
 function spoonful(s: Situation, size: number): Opening {
   if (s.steps[s.progress.stepIndex].letDown) return { open: false, because: 'nothing due' };
-  const tooHot = s.highC > limits.roastTemperature.value;
-  const below = s.temperatureC < s.steps[s.progress.stepIndex].bandC[0];
-  return opened(candidate(s, `water-${size}`), tooHot ? 'roast limit' : below ? 'below the band' : 'portion limit');
+  return opened(candidate(s, `water-${size}`), noSpoonfulBecause(s));
+}
+
+function noSpoonfulBecause(s: Situation): Closed {
+  const { bandC, end } = s.steps[s.progress.stepIndex];
+  if (s.highC > limits.roastTemperature.value) return 'roast limit';
+  if ('reachedC' in end) return 'on the way up';
+  return s.temperatureC < bandC[0] ? 'below the band' : 'portion limit';
 }
 
 /** A portion of hot water in letting down, of the size that the temperature allows. */

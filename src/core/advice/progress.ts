@@ -1,5 +1,5 @@
 /** Where a cook stands in its steps: which one, how long held, in minutes that count. */
-import type { Step } from '../pan/steps.ts';
+import type { Deed, Step } from '../pan/steps.ts';
 
 /** Activation energies that weigh a minute, kJ/mol: inversion (Tombari 2007) and pigment (assumed; see reactions/parameters.ts). */
 const weighingKJ: Partial<Record<Step['kind'], number>> = { invert: 109, brown: 92, roast: 92 };
@@ -52,9 +52,27 @@ export function progressed(p: Progress, step: Step, timeS: number, elapsedS: num
   return { ...p, inBandSinceS, heldMinutes: p.heldMinutes + (worth * elapsedS) / 60 };
 }
 
-/** Begins a step. */
-export function begun(p: Progress, stepIndex: number, timeS: number): Progress {
-  return { ...atTheStart, poured: p.poured, turnedS: p.turnedS, stepIndex, stepBegunS: timeS };
+/** Where it stands once a deed is done. */
+export function afterDeed(p: Progress, deed: Deed, timeS: number): Progress {
+  const { poured, turnedS, partsGiven, lastPartS } = p;
+  switch (deed.kind) {
+    case 'heat':
+      return { ...p, turnedS: timeS };
+    case 'alkali':
+      return { ...p, partsGiven: partsGiven + 1, lastPartS: timeS };
+    case 'step':
+      // Parts of alkali count over the whole cook: a step that is begun again must not ask for them again.
+      return { ...atTheStart, poured, turnedS, partsGiven, lastPartS, stepIndex: deed.index, stepBegunS: timeS };
+    case 'pour':
+      return { ...p, poured: true };
+    case 'water':
+      return p;
+  }
+}
+
+/** Has the heat ever been turned on? */
+export function isBegun({ turnedS }: Progress): boolean {
+  return turnedS > Number.NEGATIVE_INFINITY;
 }
 
 /** Is the pan still on its way to a band, or in a step that only leads to one? */

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { bareCook } from '../../../test/bareCook.ts';
 import { defaultKit } from '../pan/kit.ts';
 import { prepareKit } from '../pan/preparedKit.ts';
 import type { AlkaliPart, Step } from '../pan/steps.ts';
@@ -28,7 +29,7 @@ test('who follows the advice 25 s late reaches the pour, and keeps a hidden pan 
   let inBand = 0;
   let looks = 0;
   for (const seed of [1, 2, 3]) {
-    const rehearsal = createRehearsal({ prepared, charge, steps, seed, members: 32 });
+    const rehearsal = createRehearsal({ prepared, begun: bareCook(charge, steps, seed), members: 32 });
     const horizon = { ...usualHorizon, members: 12 };
     followAdvice(rehearsal, steps, { reactionS: 25, longestS: 3 * 3600, horizon });
     expect(rehearsal.progress.poured, `seed ${seed}`).toBe(true);
@@ -44,7 +45,7 @@ test('who follows the advice 25 s late reaches the pour, and keeps a hidden pan 
 
 test('the same seed is the same rehearsal', () => {
   const run = () => {
-    const rehearsal = createRehearsal({ prepared, charge, steps, seed: 5, members: 16 });
+    const rehearsal = createRehearsal({ prepared, begun: bareCook(charge, steps, 5), members: 16 });
     rehearsal.perform({ kind: 'heat', notch: 5 });
     rehearsal.moveTo(120);
     return [rehearsal.readingC, rehearsal.hidden.temperatureC, rehearsal.twin.members[0].temperatureC];

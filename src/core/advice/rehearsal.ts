@@ -1,62 +1,93 @@
-/** A rehearsal: a pan with hidden properties, the twin that follows it by its thermometer, and the deeds of whoever cooks. */
+/** A rehearsal: a pan with hidden properties, and a cook on it whose log, twin, advice and alarms are those of any other cook. */
+import type { Begun, EventBodies, EventKind } from '../log/bodies.ts';
+import { deedBody } from '../log/deedBody.ts';
+import type { KnownEvent } from '../log/event.ts';
+import { makeEvent } from '../log/makeEvent.ts';
+import { readingAsReceived } from '../log/readingAsReceived.ts';
 import { createHiddenPan, type HiddenPan } from '../pan/hiddenPan.ts';
 import type { PreparedKit } from '../pan/preparedKit.ts';
-import type { Charge, Deed, Step, TimedDeed } from '../pan/steps.ts';
+import type { Deed, Step, TimedDeed } from '../pan/steps.ts';
 import { normalNumbers } from '../reactions/normal.ts';
-import { rangeOf } from '../twin/range.ts';
-import { createTwin, type Twin } from '../twin/twin.ts';
+import type { Twin } from '../twin/twin.ts';
 import { type Advice, advise, usualHorizon } from './advise.ts';
+import { createLiveCook, type LiveCook } from './liveCook.ts';
 import type { Horizon } from './outlook.ts';
-import { atTheStart, begun, type Progress, progressed } from './progress.ts';
+import type { Progress } from './progress.ts';
 
 export interface RehearsalOptions {
   readonly prepared: PreparedKit;
-  readonly charge: Charge;
-  readonly steps: readonly Step[];
-  /** Decides what is hidden, and every noise: the same seed is the same rehearsal. */
-  readonly seed: number;
+  /** How the cook begins; its seed decides what is hidden, and every noise: the same seed is the same rehearsal. */
+  readonly begun: Begun;
   readonly members?: number;
+  /** What the thermometer sends of what it shows at a time, to rehearse its faults; null: nothing. */
+  readonly sends?: (shownC: number, timeS: number) => number | null;
+  /** What the simulated clock shows at the beginning, ms since 1970. */
+  readonly startMs?: number;
 }
 
 export interface Rehearsal {
   readonly timeS: number;
+  readonly cook: LiveCook;
   readonly progress: Progress;
   readonly twin: Twin;
   /** The hidden pan; to be shown when all is over. */
   readonly hidden: HiddenPan;
   /** Last reading of the thermometer, C. */
   readonly readingC: number;
-  /** All that was done, in order. */
+  /** The log: all that was read, done and said, in order. */
+  readonly events: readonly KnownEvent[];
+  /** All that was done to the pan, in order. */
   readonly deeds: readonly TimedDeed[];
   /** Readings taken in holds, from when the band was first reached, and how many found the hidden pan inside it. */
   readonly holds: { readonly looks: number; readonly inBand: number };
   /** Goes on to a time; the thermometer is read each `readEveryS` on the way. */
   moveTo(timeS: number): void;
   perform(deed: Deed): void;
+  /** What the cook says and does beside the pan: spoon tests, answers, alarms seen, notes. */
+  say<K extends EventKind>(kind: K, body: EventBodies[K]): void;
   advice(horizon?: Horizon): Advice;
 }
 
 /** The thermometer of a rehearsal is read this often, s. */
 export const readEveryS = 10;
 
-export function createRehearsal({ prepared, charge, steps, seed, members }: RehearsalOptions): Rehearsal {
-  const { kit } = prepared;
+/** Names of the simulated device, and of its cook by the seed. */
+const device = '00000000-0000-7000-8000-000000000001';
+
+export function createRehearsal(options: RehearsalOptions): Rehearsal {
+  const { prepared, begun, members, sends = (shownC) => shownC, startMs = 0 } = options;
+  const { steps, amounts, rehearsal } = begun;
+  const { charge } = amounts;
+  const seed = rehearsal?.seed ?? 1;
   const hidden = createHiddenPan(prepared, charge, normalNumbers(2 * seed));
-  const twin = createTwin(prepared, charge, members === undefined ? { seed } : { seed, members });
-  let progress = atTheStart;
+  const cook = createLiveCook({ prepared, charge, steps, seed, ...(members === undefined ? {} : { members }) });
+  const { followed } = cook;
+  const events: KnownEvent[] = [];
+  const deeds: TimedDeed[] = [];
   let readingC = hidden.reading();
   let holds = { looks: 0, inBand: 0 };
-  const deeds: TimedDeed[] = [];
+  say('begun', begun);
+
+  function say<K extends EventKind>(kind: K, body: EventBodies[K]): void {
+    const tMono = Math.round(1000 * hidden.timeS);
+    const deviceSeq = events.length + 1;
+    const making = {
+      ...{ cook: `rehearsal-${seed}`, device, bootId: device, deviceSeq, tMono, wallMs: startMs + tMono },
+      ...{ clockOffsetMs: 0, clockErrMs: 0, tz: 'UTC', random: numbered(deviceSeq) },
+    };
+    events.push(makeEvent(making, kind, body) as KnownEvent);
+    cook.hear(events);
+  }
 
   function read(timeS: number): void {
     hidden.moveTo(timeS);
     readingC = hidden.reading();
-    twin.take({ timeS, observation: { kind: 'reading', valueC: readingC, byHand: false } });
-    const believed = rangeOf(twin.members.map(({ temperatureC }) => temperatureC)).mid;
-    if (progress.poured) return;
+    const sent = sends(readingC, timeS);
+    if (sent !== null) say('reading', readingAsReceived('simulated', Math.round(sent * 100) / 100, 'Cel'));
+    cook.moveTo(timeS);
+    const { progress } = followed;
     const step = steps[progress.stepIndex];
-    progress = progressed(progress, step, timeS, readEveryS, believed);
-    if (holding(progress, step)) {
+    if (!progress.poured && holding(progress, step)) {
       const inBand = hidden.temperatureC >= step.bandC[0] && hidden.temperatureC <= step.bandC[1];
       holds = { looks: holds.looks + 1, inBand: holds.inBand + (inBand ? 1 : 0) };
     }
@@ -66,14 +97,16 @@ export function createRehearsal({ prepared, charge, steps, seed, members }: Rehe
     get timeS() {
       return hidden.timeS;
     },
+    cook,
     get progress() {
-      return progress;
+      return followed.progress;
     },
-    twin,
+    twin: followed.twin,
     hidden,
     get readingC() {
       return readingC;
     },
+    events,
     deeds,
     get holds() {
       return holds;
@@ -87,16 +120,19 @@ export function createRehearsal({ prepared, charge, steps, seed, members }: Rehe
       const { timeS } = hidden;
       hidden.perform(deed);
       deeds.push({ timeS, deed });
-      if (deed.kind === 'step') progress = begun(progress, deed.index, timeS);
-      else if (deed.kind === 'pour') {
-        progress = { ...progress, poured: true };
-        twin.moveTo(timeS);
-      } else twin.take({ timeS, deed });
-      if (deed.kind === 'heat') progress = { ...progress, turnedS: timeS };
-      if (deed.kind === 'alkali') progress = { ...progress, partsGiven: progress.partsGiven + 1, lastPartS: timeS };
+      const { kind, body } = deedBody(deed, followed.progress.partsGiven);
+      say(kind, body);
     },
-    advice: (horizon = usualHorizon) => advise({ twin, kit, steps, progress }, horizon),
+    say,
+    advice: (horizon = usualHorizon) => advise(followed, horizon),
   };
+}
+
+/** Ten bytes that count: a simulated device needs no luck. */
+function numbered(n: number): Uint8Array {
+  const bytes = new Uint8Array(10);
+  new DataView(bytes.buffer).setUint32(6, n);
+  return bytes;
 }
 
 function holding({ inBandSinceS }: Progress, { end, letDown }: Step): boolean {

@@ -96,6 +96,14 @@ export interface EventBodies {
     readonly waterKg: number;
     readonly temperatureC: number;
   };
+  /** Foam rises, or is quiet again. */
+  readonly foam: { readonly rising: boolean };
+  /** The cook was asked whether anybody is at the stove, and is. */
+  readonly here: Readonly<Record<never, never>>;
+  /** The cook has compared a thermometer whose readings seemed strange, and stands by it. */
+  readonly vouched: { readonly probe: string };
+  /** What a thermometer really shows, whatever it declares: from a reading of its own on, or from now on (null). */
+  readonly probeUnit: { readonly probe: string; readonly unit: ReadingUnit; readonly from: string | null };
   /** An alarm was seen. */
   readonly seen: { readonly alarm: string };
   /** An alarm was put aside for a while. */

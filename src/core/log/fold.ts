@@ -4,11 +4,13 @@ import { type AnyEntry, amended, type Entry } from './corrections.ts';
 import type { LogEvent, Stamp } from './event.ts';
 import { lateArrivals } from './lateArrivals.ts';
 import { inOrder } from './order.ts';
+import { inShownUnit } from './shownUnit.ts';
 import { upToDate } from './upgrade.ts';
 
 const deedKinds = ['heat', 'water', 'alkali', 'stir', 'spoonTest', 'step', 'poured'] as const;
 const measurementKinds = ['weight', 'dilutionPh', 'dilutionBrix'] as const;
 const remarkKinds = ['note', 'photo'] as const;
+const answerKinds = ['foam', 'here', 'vouched'] as const;
 
 /** Entries of certain kinds, in true order. */
 type Entries<K extends EventKind> = readonly { [One in K]: Entry<One> }[K][];
@@ -25,7 +27,9 @@ export interface CookState {
   readonly stepIndex: number | null;
   readonly measurements: Entries<(typeof measurementKinds)[number]>;
   readonly remarks: Entries<(typeof remarkKinds)[number]>;
-  /** For each alarm seen, who saw it first. */
+  /** What the cook said when asked. */
+  readonly answers: Entries<(typeof answerKinds)[number]>;
+  readonly probeUnits: Entries<'probeUnit'>;
   readonly seen: Entries<'seen'>;
   readonly putAside: Entries<'putAside'>;
   readonly clockJumps: Entries<'clock'>;
@@ -54,12 +58,14 @@ export function foldCook(events: readonly (LogEvent & Partial<Stamp>)[]): CookSt
     begun,
     startMs: start?.trueMs ?? null,
     mode: begun?.body.mode ?? null,
-    readings: of('reading'),
+    readings: inShownUnit(of('reading'), of('probeUnit')),
     deeds: of(...deedKinds),
     stepIndex: of('step').at(-1)?.body.index ?? null,
     measurements: of(...measurementKinds),
     remarks: of(...remarkKinds),
-    seen: firstOfEach(of('seen')),
+    answers: of(...answerKinds),
+    probeUnits: of('probeUnit'),
+    seen: of('seen'),
     putAside: of('putAside'),
     clockJumps: of('clock'),
     ended: of('ended')[0] ?? null,
@@ -67,11 +73,6 @@ export function foldCook(events: readonly (LogEvent & Partial<Stamp>)[]): CookSt
     unknown: ordered.filter((_, place) => current[place].event === undefined).map(({ event }) => event.id),
     arrival: { lastSeq: lastSeq(events), late: lateArrivals(ordered) },
   };
-}
-
-function firstOfEach(seen: Entries<'seen'>): Entries<'seen'> {
-  const alarms = seen.map(({ body }) => body.alarm);
-  return seen.filter(({ body }, place) => alarms.indexOf(body.alarm) === place);
 }
 
 function lastSeq(events: readonly Partial<Stamp>[]): number | null {

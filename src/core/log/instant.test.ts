@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { instantMs } from './instant.ts';
+import { instantMs, instantText } from './instant.ts';
 
 it('reads every instant of four-digit years as the platform does', () => {
   const instants = fc.date({
@@ -10,6 +10,14 @@ it('reads every instant of four-digit years as the platform does', () => {
   });
   fc.assert(
     fc.property(instants, (instant) => instantMs(instant.toISOString()) === instant.getTime()),
+    { numRuns: 5000 },
+  );
+});
+
+it('writes every instant from 1970 on as the platform does', () => {
+  const instants = fc.date({ min: new Date(0), max: new Date('9999-12-31T23:59:59.999Z'), noInvalidDate: true });
+  fc.assert(
+    fc.property(instants, (instant) => instantText(instant.getTime()) === instant.toISOString()),
     { numRuns: 5000 },
   );
 });

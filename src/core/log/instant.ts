@@ -25,6 +25,28 @@ export function instantMs(text: string): number {
   return daysSince1970(year, month, day) * dayMs + ((hour * 60 + minute) * 60 + second) * 1000 + ms;
 }
 
+/** @param ms whole milliseconds since 1970, in the years 1970 to 9999 */
+export function instantText(ms: number): string {
+  const day = Math.floor(ms / dayMs);
+  // Years that begin in March, counted from the year 0, so that a leap day comes last (as below, the other way round).
+  const shifted = day + 719_468;
+  const era = Math.floor(shifted / 146_097);
+  const dayOfEra = shifted - era * 146_097;
+  const yearOfEra = Math.floor(
+    (dayOfEra - Math.floor(dayOfEra / 1460) + Math.floor(dayOfEra / 36_524) - Math.floor(dayOfEra / 146_096)) / 365,
+  );
+  const dayOfYear = dayOfEra - (365 * yearOfEra + Math.floor(yearOfEra / 4) - Math.floor(yearOfEra / 100));
+  const monthFromMarch = Math.floor((5 * dayOfYear + 2) / 153);
+  const date = dayOfYear - Math.floor((153 * monthFromMarch + 2) / 5) + 1;
+  const month = monthFromMarch < 10 ? monthFromMarch + 3 : monthFromMarch - 9;
+  const year = era * 400 + yearOfEra + (month <= 2 ? 1 : 0);
+  const inDay = ms - day * dayMs;
+  const two = (value: number) => String(value).padStart(2, '0');
+  const clock = [inDay / 3_600_000, (inDay / 60_000) % 60, (inDay / 1000) % 60].map((part) => two(Math.floor(part)));
+  const fraction = String(Math.floor(inDay % 1000)).padStart(3, '0');
+  return `${String(year).padStart(4, '0')}-${two(month)}-${two(date)}T${clock.join(':')}.${fraction}Z`;
+}
+
 function daysIn(year: number, month: number): number {
   if (month === 2) return year % 4 === 0 && (year % 100 !== 0 || year % 400 === 0) ? 29 : 28;
   return [4, 6, 9, 11].includes(month) ? 30 : 31;

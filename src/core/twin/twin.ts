@@ -12,15 +12,28 @@ import { normalNumbers } from '../reactions/normal.ts';
 import { createRates, type Rates } from '../reactions/rates.ts';
 import { assimilate, meanAndVariance } from './assimilate.ts';
 import { instrumentOf, type Observation, type Seen } from './observe.ts';
-import { createVariables, type Group, type Member } from './variables.ts';
+import { createVariables, type Group, groupNames, type Member } from './variables.ts';
 
 export type TwinEvent = { readonly timeS: number } & ({ readonly deed: Deed } | { readonly observation: Observation });
 
 /** What came of an observation. */
 export interface Taken {
-  /** Observed less expected, in standard deviations of both together. */
+  /** What was expected, and the standard deviation of expected and observed together, in the units compared. */
+  readonly expected: number;
+  readonly sd: number;
+  /** Observed less expected, in those standard deviations. */
   readonly surprise: number;
   readonly used: boolean;
+}
+
+/** Is told where the twin goes, so that what hangs on its course can be kept beside it. */
+export interface Companion {
+  /** It went on, at most `strideS` at a time. */
+  moved(timeS: number): void;
+  /** An event has been done, the first time or again after going back. */
+  done(index: number, taken: Taken | undefined): void;
+  /** It went back: events from this index on, and all after this time, will be done again. */
+  wentBack(timeS: number, index: number): void;
 }
 
 export interface TwinOptions {
@@ -30,6 +43,7 @@ export interface TwinOptions {
   readonly relaxation?: Readonly<Record<Group, number>>;
   /** First spread of the parameters against their stated standard deviations; chosen by measured coverage. */
   readonly widening?: number;
+  readonly companion?: Companion;
 }
 
 const defaultMembers = 256;
@@ -40,6 +54,8 @@ const tolerance = 3e-4;
  */
 export const surpriseLimit = 4;
 const checkpointEveryS = 60;
+/** It goes on by no more than this at a time, so that holds are counted by temperatures that were really believed, s. */
+const strideS = 10;
 
 const defaultRelaxation: Readonly<Record<Group, number>> = {
   heat: 0.3,
@@ -51,7 +67,7 @@ const defaultRelaxation: Readonly<Record<Group, number>> = {
 
 const defaultWidening = 1.25;
 
-/** Drift of the heat parameters: how much of their spread comes back in a second (stirring, draughts and cycling rings change). */
+/** Drift of the wandering parameters: how much of their spread comes back in a second. */
 const driftPerS = 1 / 10_800;
 
 /** A single spoonful scatters by about 20 % (common practice, no source). */
@@ -83,6 +99,8 @@ export interface Twin {
   readonly members: readonly Seen[];
   /** Takes an event; one older than the newest is put in its place, and what followed is done again. */
   take(event: TwinEvent): Taken | undefined;
+  /** Goes by these events, in the order of time: from the first that is not the very same as before on, all is done again. */
+  follow(events: readonly TwinEvent[]): void;
   /** Moves on to a time without an event. */
   moveTo(timeS: number): void;
   /** Copies of `count` members spread over the ensemble, ready to be carried further. */
@@ -95,12 +113,10 @@ export interface Twin {
  */
 export function createTwin(prepared: PreparedKit, charge: Charge, options: TwinOptions = {}): Twin {
   const { members = defaultMembers, seed = 1, relaxation = defaultRelaxation, widening = defaultWidening } = options;
+  const { companion } = options;
   const { kit } = prepared;
   const variables = createVariables(kit);
   const names = variables.parameterNames;
-  const heatScores = names.flatMap((_, i) =>
-    variables.groups[variables.count - names.length + i] === 'heat' ? [i] : [],
-  );
   const ensemble = new Float64Array(members * variables.count);
   const expected = new Float64Array(members);
   const dy = new Float64Array(stateSize);
@@ -108,11 +124,13 @@ export function createTwin(prepared: PreparedKit, charge: Charge, options: TwinO
   let notch = 0;
   let timeS = 0;
   let driftedS = 0;
-  const events: TwinEvent[] = [];
+  let events: readonly TwinEvent[] = [];
+  /** How many of them have been done. */
+  let done = 0;
   let checkpoints: Checkpoint[] = [];
 
   const pots: Pot[] = firstPots();
-  keepCheckpoint(0);
+  keepCheckpoint();
 
   function firstPots(): Pot[] {
     const normal = normalNumbers(seed);
@@ -125,10 +143,10 @@ export function createTwin(prepared: PreparedKit, charge: Charge, options: TwinO
     });
   }
 
-  /** Takes changed scores over into values, equations and ring; the reactions' tables are built again only if asked. */
-  function renew(pot: Pot, reactionsChanged: boolean): void {
-    pot.values = variables.valuesOf(pot.scores);
-    if (reactionsChanged) pot.rates = createRates(pot.values);
+  /** Takes changed scores over into values, equations and ring; the reactions' tables are built again only for their groups. */
+  function renew(pot: Pot, changed: readonly Group[]): void {
+    pot.values = variables.valuesAfter(pot.values, pot.scores, changed);
+    if (changed.some((group) => group !== 'heat' && group !== 'water')) pot.rates = createRates(pot.values);
     pot.pan = createPan(prepared, pot.values, pot.rates);
     perform({ kind: 'heat', notch }, pot.y, pot.pan, kit);
     look(pot);
@@ -141,16 +159,19 @@ export function createTwin(prepared: PreparedKit, charge: Charge, options: TwinO
   }
 
   function moveTo(toS: number): void {
-    if (toS <= timeS) return;
-    for (const pot of pots) {
-      advance(pot.pan, pot.y, toS - timeS, tolerance);
-      pot.temperatureC = pot.pan.view.temperatureC;
-      pot.ph = pot.pan.view.ph;
+    while (timeS < toS) {
+      const nextS = Math.min(toS, timeS + strideS);
+      for (const pot of pots) {
+        advance(pot.pan, pot.y, nextS - timeS, tolerance);
+        pot.temperatureC = pot.pan.view.temperatureC;
+        pot.ph = pot.pan.view.ph;
+      }
+      timeS = nextS;
+      companion?.moved(timeS);
     }
-    timeS = toS;
   }
 
-  /** Stirring, draughts and cycling rings change: heat parameters wander, and come back to their prior, with time. */
+  /** Stirring, draughts and cycling rings change: their parameters wander, and come back to their prior, with time. */
   function drift(normal: () => number): void {
     const share = Math.min(1, (timeS - driftedS) * driftPerS);
     driftedS = timeS;
@@ -158,7 +179,7 @@ export function createTwin(prepared: PreparedKit, charge: Charge, options: TwinO
     const keep = Math.sqrt(1 - share);
     const spread = Math.sqrt(share);
     for (const { scores } of pots) {
-      for (const i of heatScores) scores[i] = keep * scores[i] + spread * normal();
+      for (const i of variables.wandering) scores[i] = keep * scores[i] + spread * normal();
     }
   }
 
@@ -177,9 +198,11 @@ export function createTwin(prepared: PreparedKit, charge: Charge, options: TwinO
       expected[i] = expect(pot);
     });
     const { mean, variance } = meanAndVariance(expected);
-    const surprise = (observed - mean) / Math.sqrt(variance + sd * sd);
+    const together = Math.sqrt(variance + sd * sd);
+    const surprise = (observed - mean) / together;
     const confirmed = observation.kind === 'reading' && observation.confirmed === true;
-    if (!confirmed && !(Math.abs(surprise) <= surpriseLimit)) return { surprise, used: false };
+    if (!confirmed && !(Math.abs(surprise) <= surpriseLimit))
+      return { expected: mean, sd: together, surprise, used: false };
     pots.forEach((pot, i) => {
       variables.read(pot, pot.temperatureC, ensemble, i * variables.count);
     });
@@ -194,15 +217,16 @@ export function createTwin(prepared: PreparedKit, charge: Charge, options: TwinO
         relaxation: relaxation[group],
       });
     }
-    const reactionsChanged = groups.some((group) => group !== 'heat' && group !== 'water');
+    // The drift has moved scores of the heat, whatever was observed.
+    const changed: readonly Group[] = ['heat', ...groups];
     pots.forEach((pot, i) => {
       variables.write(pot, ensemble, i * variables.count);
-      renew(pot, reactionsChanged);
+      renew(pot, changed);
     });
-    return { surprise, used: true };
+    return { expected: mean, sd: together, surprise, used: true };
   }
 
-  function keepCheckpoint(done: number): void {
+  function keepCheckpoint(): void {
     checkpoints.push({
       timeS,
       done,
@@ -213,12 +237,12 @@ export function createTwin(prepared: PreparedKit, charge: Charge, options: TwinO
   }
 
   function goBackTo(point: Checkpoint): void {
-    ({ timeS, notch } = point);
+    ({ timeS, notch, done } = point);
     driftedS = timeS;
     pots.forEach((pot, i) => {
       pot.y.set(point.ys[i]);
       pot.scores.set(point.scores[i]);
-      renew(pot, true);
+      renew(pot, groupNames);
     });
   }
 
@@ -227,9 +251,27 @@ export function createTwin(prepared: PreparedKit, charge: Charge, options: TwinO
     const event = events[index];
     moveTo(event.timeS);
     const normal = normalNumbers(seed * 7919 + index + 1);
-    const taken = 'deed' in event ? doDeed(event.deed, normal) : observe(event.observation, normal);
-    if (timeS - checkpoints[checkpoints.length - 1].timeS >= checkpointEveryS) keepCheckpoint(index + 1);
-    return taken ?? undefined;
+    const taken = ('deed' in event ? doDeed(event.deed, normal) : observe(event.observation, normal)) ?? undefined;
+    done = index + 1;
+    if (timeS - checkpoints[checkpoints.length - 1].timeS >= checkpointEveryS) keepCheckpoint();
+    companion?.done(index, taken);
+    return taken;
+  }
+
+  /** Does all events from an index on, those before it being done; returns what came of each. */
+  function doFrom(index: number): Map<number, Taken | undefined> {
+    const due = events[index]?.timeS ?? Number.POSITIVE_INFINITY;
+    let next = index;
+    if (index < done || due < timeS) {
+      checkpoints = checkpoints.filter((point) => point.done <= index && point.timeS <= due);
+      const point = checkpoints[checkpoints.length - 1];
+      goBackTo(point);
+      companion?.wentBack(point.timeS, point.done);
+      next = point.done;
+    }
+    const taken = new Map<number, Taken | undefined>();
+    for (; next < events.length; next++) taken.set(next, doEvent(next));
+    return taken;
   }
 
   return {
@@ -244,17 +286,14 @@ export function createTwin(prepared: PreparedKit, charge: Charge, options: TwinO
     take(event) {
       let index = events.length;
       while (index > 0 && events[index - 1].timeS > event.timeS) index--;
-      events.splice(index, 0, event);
-      if (index === events.length - 1 && event.timeS >= timeS) return doEvent(index);
-      checkpoints = checkpoints.filter(({ done, timeS: at }) => done <= index && at <= event.timeS);
-      const point = checkpoints[checkpoints.length - 1];
-      goBackTo(point);
-      let taken: Taken | undefined;
-      for (let i = point.done; i < events.length; i++) {
-        const outcome = doEvent(i);
-        if (i === index) taken = outcome;
-      }
-      return taken;
+      events = events.toSpliced(index, 0, event);
+      return doFrom(index).get(index);
+    },
+    follow(wanted) {
+      const index = wanted.findIndex((event, i) => event !== events[i]);
+      const from = index < 0 ? wanted.length : index;
+      events = [...wanted];
+      doFrom(from);
     },
     copies(count) {
       const stride = members / count;

@@ -2,7 +2,7 @@
 import { randomBytes, randomUUID } from 'node:crypto';
 import type { EventBodies, EventKind } from '../../core/log/bodies.ts';
 import type { EventOf } from '../../core/log/event.ts';
-import { eventId } from '../../core/log/eventId.ts';
+import { makeEvent } from '../../core/log/makeEvent.ts';
 import type { SteadyClock } from './steadyClock.ts';
 
 export type MakeEvent = <K extends EventKind>(cook: string, kind: K, body: EventBodies[K]) => EventOf<K>;
@@ -15,20 +15,9 @@ export function ownEvents(clock: SteadyClock): MakeEvent {
   return (cook, kind, body) => {
     const nowMs = clock.nowMs();
     deviceSeq += 1;
-    return {
-      id: eventId(nowMs, randomBytes(10)),
-      cook,
-      device,
-      deviceSeq,
-      kind,
-      v: 1,
-      tDevice: new Date(nowMs).toISOString(),
-      tMono: nowMs - originMs,
-      bootId: device,
-      clockOffsetMs: 0,
-      clockErrMs: 0,
-      tz: Intl.DateTimeFormat().resolvedOptions().timeZone,
-      body,
-    };
+    const tz = Intl.DateTimeFormat().resolvedOptions().timeZone;
+    const when = { wallMs: nowMs, tMono: nowMs - originMs, clockOffsetMs: 0, clockErrMs: 0, tz };
+    const random = randomBytes(10);
+    return makeEvent({ cook, device, bootId: device, deviceSeq, ...when, random }, kind, body);
   };
 }

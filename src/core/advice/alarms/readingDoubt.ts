@@ -1,7 +1,5 @@
-/** How strange a reading is to the twin, and whether it was sent in another unit than declared: asked before the twin is told. */
-import { meanAndVariance } from '../../twin/assimilate.ts';
-import { instrumentOf } from '../../twin/observe.ts';
-import { surpriseLimit, type Twin } from '../../twin/twin.ts';
+/** How strange a reading is to the twin, and whether it was sent in another unit than declared. */
+import { surpriseLimit, type Taken } from '../../twin/twin.ts';
 
 export interface ReadingDoubt {
   /** Reading less what was expected, in standard deviations of both together. */
@@ -25,13 +23,11 @@ const enough = 100;
  * Fahrenheit sent as Celsius, or Celsius as Fahrenheit, is found by the likelihood under the twin's forecast, taken as normal.
  * Never a reason to convert: ask, with both values shown.
  *
- * @param twin moved to the time of the reading, and not yet told of it
+ * @param taken what the twin expected when it was told of the reading
  * @param valueC the reading by its declared unit, C
  */
-export function readingDoubt(twin: Twin, valueC: number, byHand: boolean): ReadingDoubt {
-  const { sd, expected } = instrumentOf({ kind: 'reading', valueC, byHand });
-  const { mean, variance } = meanAndVariance(Float64Array.from(twin.members, expected));
-  const surpriseOf = (value: number): number => (value - mean) / Math.sqrt(variance + sd * sd);
+export function readingDoubt({ expected, sd }: Pick<Taken, 'expected' | 'sd'>, valueC: number): ReadingDoubt {
+  const surpriseOf = (value: number): number => (value - expected) / sd;
   const surprise = surpriseOf(valueC);
   const others = [(valueC - 32) / 1.8, 1.8 * valueC + 32];
   const [otherC] = others.toSorted((a, b) => Math.abs(surpriseOf(a)) - Math.abs(surpriseOf(b)));

@@ -40,16 +40,17 @@ function leftAlone(seed: number, notch: number) {
     truth.moveTo(timeS);
     twin.moveTo(timeS);
     const valueC = truth.reading();
-    const doubt = readingDoubt(twin, valueC, false);
+    const taken = twin.take({ timeS, observation: { kind: 'reading', valueC, byHand: false } });
+    if (!taken) throw new Error('a reading was not taken');
+    const doubt = readingDoubt(taken, valueC);
     readings++;
     if (doubt.otherUnit) mistaken++;
     for (const sent of [1.8 * valueC + 32, (valueC - 32) / 1.8]) {
-      expect(readingDoubt(twin, sent, false).otherUnit?.otherC, `${sent} at ${timeS} s`).toBeCloseTo(valueC, 6);
+      expect(readingDoubt(taken, sent).otherUnit?.otherC, `${sent} at ${timeS} s`).toBeCloseTo(valueC, 6);
     }
-    twin.take({ timeS, observation: { kind: 'reading', valueC, byHand: false } });
     const cooking = { twin, kit: defaultKit, steps: [roast], progress: atTheStart };
     const signs = {
-      ...{ receivedS: timeS, usedS: timeS, everyS: 10, byHand: false, lastReadings: [{ valueC, doubt }] },
+      ...{ timeS, receivedS: timeS, usedS: timeS, everyS: 10, byHand: false, lastReadings: [{ valueC, doubt }] },
       ...{ foam: false, touchedS: timeS, freeBytes: null, writeFailed: false },
     };
     const conditions = conditionsOf(watchOf(cooking, signs), alarms);

@@ -11,15 +11,16 @@ export interface WatchedReading {
   readonly doubt: ReadingDoubt;
 }
 
-/** What only the shell knows: times are those of the cook, s. */
+/** How readings come in, and who is at the stove: times are those of the cook, s. */
 export interface Signs {
+  readonly timeS: number;
   /** When a number last came from the thermometer, or the cook began; and when the twin last used one. */
   readonly receivedS: number;
   readonly usedS: number;
   /** How often a reading is due, and whether a person takes it. */
   readonly everyS: number;
   readonly byHand: boolean;
-  /** The last readings, at least three, oldest first, as declared and as they seemed to the twin before it was told. */
+  /** The last readings, at least three, oldest first, as declared and as they seemed to the twin. */
   readonly lastReadings: readonly WatchedReading[];
   /** The cook reported foam, and not yet that it is quiet. */
   readonly foam: boolean;
@@ -31,7 +32,6 @@ export interface Signs {
 }
 
 export interface Watch extends Signs {
-  readonly timeS: number;
   readonly step: Step;
   readonly heatOn: boolean;
   readonly poured: boolean;
@@ -58,7 +58,6 @@ export function watchOf(cooking: Cooking, signs: Signs, settings: AlarmSettings 
   const last = progress.stepIndex === steps.length - 1;
   return {
     ...signs,
-    timeS: twin.timeS,
     step,
     heatOn: twin.notch > 0,
     poured: progress.poured,

@@ -1,0 +1,55 @@
+/** What a cook's log, and the twin that follows it, say of how readings come in and who is at the stove. */
+import type { CookState } from '../../log/fold.ts';
+import type { Followed } from '../followed.ts';
+import { readingDoubt } from './readingDoubt.ts';
+import type { Signs } from './watch.ts';
+
+/** A person reads the thermometer this often, s; a new thermometer is given this interval until it has shown its own (assumed). */
+const byHandEveryS = 120;
+const firstEveryS = 10;
+const longestEveryS = 60;
+const gapsCounted = 10;
+const readingsWatched = 3;
+
+/** What only the device knows. */
+export interface DeviceSigns {
+  readonly freeBytes: number | null;
+  readonly writeFailed: boolean;
+}
+
+export function signsOf(
+  state: CookState,
+  { beliefs }: Pick<Followed, 'beliefs'>,
+  timeS: number,
+  device: DeviceSigns,
+): Signs {
+  const received = state.readings.filter(({ body }) => body.valueC !== null);
+  const last = received.at(-1);
+  const byHand = last === undefined || last.body.quality === 'byHand';
+  const fromProbe = received.filter(({ body }) => body.quality !== 'byHand').slice(-gapsCounted - 1);
+  const touches = [...state.deeds, ...state.answers, ...state.remarks, ...state.measurements, ...state.seen];
+  const handS = received.findLast(({ body }) => body.quality === 'byHand')?.timeS ?? 0;
+  const read = beliefs.flatMap(({ timeS: readS, reading }) => (reading ? [{ readS, ...reading }] : []));
+  const foam = state.answers.findLast((one) => one.kind === 'foam');
+  return {
+    timeS,
+    receivedS: last?.timeS ?? 0,
+    usedS: read.findLast(({ taken }) => taken.used)?.readS ?? 0,
+    everyS: byHand ? byHandEveryS : usualGapS(fromProbe.map((one) => one.timeS)),
+    byHand,
+    lastReadings: read
+      .slice(-readingsWatched)
+      .map(({ valueC, taken }) => ({ valueC, doubt: readingDoubt(taken, valueC) })),
+    foam: foam?.kind === 'foam' && foam.body.rising,
+    touchedS: touches.reduce((latest, one) => Math.max(latest, one.timeS), handS),
+    ...device,
+  };
+}
+
+/** The middle one of the last gaps, so that a break in between does not count. */
+function usualGapS(timesS: readonly number[]): number {
+  const gaps = timesS.slice(1).map((s, i) => s - (timesS[i] ?? 0));
+  if (gaps.length === 0) return firstEveryS;
+  const middle = gaps.toSorted((a, b) => a - b)[gaps.length >> 1];
+  return Math.min(longestEveryS, Math.max(1, middle));
+}
