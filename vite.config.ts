@@ -1,9 +1,10 @@
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vite';
+import { shellPlugin } from './src/web/serviceWorker/shellPlugin.ts';
 
 export default defineConfig({
   root: 'src/web',
-  plugins: [react()],
+  plugins: [react(), shellPlugin()],
   worker: { format: 'es' },
   build: {
     outDir: '../../dist/web',

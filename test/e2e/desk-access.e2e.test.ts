@@ -1,5 +1,6 @@
 // Desk and Care for everybody: keyboard, screen readers, small screens, themes, paper.
 import { AxeBuilder } from '@axe-core/playwright';
+import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { bandsThere, field, noBrowser, pages, planned, says, seen } from './openPage.ts';
 
@@ -131,17 +132,49 @@ describe.skipIf(noBrowser)('Desk and Care', () => {
   });
 
   it.each([
-    ['', 'A4', 2],
-    ['', 'Letter', 2],
+    ['', 'A4', 1],
+    ['', 'Letter', 1],
     ['care', 'A4', 1],
     ['care', 'Letter', 1],
-  ] as const)('/%s goes on %s of %i page or pages', async (at, format, most) => {
+  ] as const)('/%s goes on %s of %i page', async (at, format, most) => {
     const { page } = await open({ at });
     if (at === '') await bandsThere(page);
     else await page.locator('h1').waitFor();
-    // The sheet follows the screen a moment later.
-    await page.waitForTimeout(1500);
-    const file = (await page.pdf({ format })).toString('latin1');
-    expect(file.match(/\/Type\s*\/Page\b(?!s)/g)).toHaveLength(most);
+    expect(await pagesOf(page, format)).toBe(most);
+  });
+
+  it('prints every route, hard or syrup, on one page of either format, its total time in the heading', async () => {
+    const { page } = await open();
+    await planned(page);
+    for (const route of [/^Pale/, /^Bright/, /^Deep/]) {
+      for (const form of ['Hard', 'Syrup']) {
+        await page.getByLabel(route).check();
+        await page.getByLabel(form, { exact: true }).check();
+        await bandsThere(page);
+        for (const format of ['A4', 'Letter'] as const) {
+          expect(await pagesOf(page, format), `${route} ${form} ${format}`).toBe(1);
+        }
+      }
+    }
+    await page.emulateMedia({ media: 'print' });
+    expect(await seen(page, '.print-sheet h1')).toMatch(/^First batch\s+1 h \d\d min$/);
+    // 10 pt are read at arm's length; 1 pt is 4/3 px.
+    const small = await page
+      .locator('.print-sheet :is(p, li, td, th, dt, dd, span, figcaption, caption):visible')
+      .evaluateAll((all) =>
+        all
+          .filter(
+            (each) => each.textContent && Number.parseFloat(getComputedStyle(each).fontSize) < (10 * 4) / 3 - 0.01,
+          )
+          .map((each) => each.outerHTML),
+      );
+    expect(small).toEqual([]);
   });
 });
+
+async function pagesOf(page: Page, format: 'A4' | 'Letter'): Promise<number> {
+  // The sheet follows the screen a moment later.
+  await page.waitForTimeout(1500);
+  const file = (await page.pdf({ format })).toString('latin1');
+  return file.match(/\/Type\s*\/Page\b(?!s)/g)?.length ?? 0;
+}

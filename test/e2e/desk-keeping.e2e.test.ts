@@ -47,6 +47,76 @@ describe.skipIf(noBrowser)('the Desk', () => {
     expect(await field(page, 'Finished sugar').inputValue()).toBe('512 g');
   });
 
+  it('opens a saved plan as a step forward: Back leads to the aim, the address and a reload keep the plan', async () => {
+    const { page } = await open({ ownServer: true });
+    await planned(page);
+    // A kept kit that the plans know nothing of must not cost a plan its address.
+    for (const [name, mass] of [
+      ['Plum shards', '350 g'],
+      ['Fig shards', '250 g'],
+    ] as const) {
+      await field(page, 'Name').fill(name);
+      await field(page, 'Finished sugar').fill(mass);
+      await page.getByRole('button', { name: 'Save plan' }).click();
+      await page.getByText(`Saved “${name}”.`).waitFor();
+    }
+    await page.getByRole('button', { name: 'Save kit' }).click();
+    await page.getByText('Saved “Kitchen”.').waitFor();
+    await field(page, 'Name').fill('Not saved');
+    await page.waitForFunction(() => location.search === '');
+
+    const inHand = () => field(page, 'Name').inputValue();
+    await page.getByRole('link', { name: /Plum shards/ }).click();
+    await page.getByText('Opened “Plum shards”.').waitFor();
+    await page.waitForTimeout(300);
+    const plum = page.url();
+    expect(plum).toMatch(/\?plan=/);
+    await page.getByRole('link', { name: /Fig shards/ }).click();
+    await page.getByText('Opened “Fig shards”.').waitFor();
+    expect(await inHand()).toBe('Fig shards');
+    await page.reload();
+    await planned(page);
+    expect(page.url()).toMatch(/\?plan=/);
+    expect(await inHand()).toBe('Fig shards');
+
+    await page.goBack();
+    await page.waitForFunction((address) => location.href === address, plum);
+    expect(await inHand()).toBe('Plum shards');
+    await page.goBack();
+    await page.waitForFunction(() => location.search === '');
+    expect(await inHand()).toBe('Not saved');
+    await page.goForward();
+    await page.waitForFunction((address) => location.href === address, plum);
+    expect(await inHand()).toBe('Plum shards');
+  });
+
+  it('keeps the address of a plan that is opened by it in a browser that never was here', async () => {
+    const { page, server } = await open({ ownServer: true });
+    await planned(page);
+    await field(page, 'Name').fill('Plum shards');
+    await page.getByRole('button', { name: 'Save plan' }).click();
+    await page.getByText('Saved “Plum shards”.').waitFor();
+    await page.getByRole('button', { name: 'Save kit' }).click();
+    await page.getByText('Saved “Kitchen”.').waitFor();
+    const address = page.url();
+    const elsewhere = await open({ at: '' });
+    await elsewhere.page.goto(address);
+    await elsewhere.page.getByText('Opened “Plum shards”.').waitFor();
+    await planned(elsewhere.page);
+    expect(elsewhere.page.url()).toBe(address);
+    expect(address.startsWith(server.address)).toBe(true);
+    expect(await field(elsewhere.page, 'Name').inputValue()).toBe('Plum shards');
+  });
+
+  it('says of a plan that is not there which it was, and leads on', async () => {
+    const { page } = await open({ at: '?plan=zzz' });
+    await page.getByText('There is no saved plan “zzz”').waitFor();
+    await planned(page);
+    await page.getByRole('button', { name: 'Go on with this plan' }).click();
+    await page.waitForFunction(() => location.search === '');
+    await page.getByText('There is no saved plan').waitFor({ state: 'detached' });
+  });
+
   it('keeps a kit, and says so when somebody else changed it first', async () => {
     const { page, server } = await open({ ownServer: true });
     await planned(page);

@@ -24,14 +24,61 @@ describe.skipIf(noBrowser)('the Desk', () => {
     await planned(page);
     const before = await seen(page, amounts);
     await field(page, 'Finished sugar').fill('two spoons');
-    await page.getByText(/'two spoons' is not understood.*allowed: 100 g to 5000 g/).waitFor();
+    await page.getByText('Finished sugar: “two spoons” is not understood. Allowed: 100 g to 5000 g.').waitFor();
     expect(await field(page, 'Finished sugar').getAttribute('aria-invalid')).toBe('true');
     expect(await seen(page, amounts)).toBe(before);
     await page.getByText('This is the last plan that could be made').waitFor();
     expect(await page.getByRole('button', { name: 'Save plan' }).isDisabled()).toBe(true);
     await field(page, 'Finished sugar').fill('90kg');
-    await page.getByText(/90kg is too much; allowed: 100 g to 5000 g/).waitFor();
+    await page.getByText('Finished sugar: “90kg” is too much. Allowed: 100 g to 5000 g.').waitFor();
     expect(complaints).toEqual([]);
+  });
+
+  it('writes the usual spoon as people do, and names a field in its message as it is labelled', async () => {
+    const { page } = await open();
+    await planned(page);
+    await page.getByText('Change the kit').click();
+    expect(await field(page, 'Spoon for cold water').inputValue()).toBe('1 tsp');
+    for (const [label, text, message] of [
+      ['Dial goes to', '-5', 'Dial goes to: “-5” is too little. Allowed: 1 to 20.'],
+      ['Room', '-5', 'Room: “-5” is too little. Allowed: 0 °C to 45 °C.'],
+      ['Finished sugar', '-5', 'Finished sugar: “-5” is too little. Allowed: 100 g to 5000 g.'],
+    ] as const) {
+      await field(page, label).fill(text);
+      await page.getByText(message).waitFor();
+    }
+  });
+
+  it('tells of the dial what the drawn cook does, and one figure for each end', async () => {
+    const { page } = await open();
+    await bandsThere(page);
+    const drawn = await page.locator('.picture .dial-number').allTextContents();
+    const words = (await page.locator('.results .steps .deed').allInnerTexts()).map((each) =>
+      [...(/Dial ([^.]*)\./.exec(each)?.[1] ?? '').matchAll(/\d+/g)].map(String),
+    );
+    expect(words).toHaveLength(5);
+    // The last setting of each step is drawn, in the order of the steps; more may stand between.
+    let from = 0;
+    for (const settings of words.filter((each) => each.length < 3)) {
+      const at = drawn.indexOf(settings.at(-1) ?? '', from);
+      expect(at, `${settings} after ${drawn.slice(0, from)} of ${drawn}`).toBeGreaterThanOrEqual(from);
+      from = at + 1;
+    }
+    const ends = await page.locator('.results .steps td[data-label="Ends at"]').allInnerTexts();
+    const [hours, minutes] = /(\d+) h (\d+) min/.exec(await seen(page, '.landing .further:last-child'))?.slice(1) ?? [];
+    expect(Number.parseInt(ends.at(-1) ?? '', 10)).toBe(60 * Number(hours) + Number(minutes));
+  });
+
+  it('warns of weak lye at the field and at the alkali: its strength, its parts, and what strength would do', async () => {
+    const { page } = await open();
+    await planned(page);
+    expect(await page.locator('.caution').count()).toBe(0);
+    await field(page, 'Strength').fill('2 %');
+    const caution = /At 2 % the alkali goes in by 49 parts.*At 8 % it takes 12 parts/;
+    await says(page, '.sheet .caution', caution);
+    await says(page, '.results .caution', caution);
+    await field(page, 'Strength').fill('8 %');
+    await page.locator('.results .caution').waitFor({ state: 'detached' });
   });
 
   it('refuses alkali in an aluminium pan at the field, names the limit, and shows no plan', async () => {

@@ -16,13 +16,18 @@ interface Question {
   readonly method?: 'GET' | 'POST' | 'PUT' | 'DELETE';
   readonly headers?: Readonly<Record<string, string>>;
   readonly body?: unknown;
+  /** Gives up when there is no answer by then, ms: as good as no server. */
+  readonly patienceMs?: number;
 }
 
 /**
  * @returns the answer's body; undefined for one without
- * @throws ProblemError when the server says no, TypeError when it is not reached
+ * @throws ProblemError when the server says no, TypeError when it is not reached, a DOMException when patience ran out
  */
-export async function answerTo<T>(address: string, { method = 'GET', headers = {}, body }: Question = {}): Promise<T> {
+export async function answerTo<T>(
+  address: string,
+  { method = 'GET', headers = {}, body, patienceMs }: Question = {},
+): Promise<T> {
   const answer = await fetch(address, {
     method,
     headers: {
@@ -31,6 +36,7 @@ export async function answerTo<T>(address: string, { method = 'GET', headers = {
       ...headers,
     },
     ...(body !== undefined && { body: JSON.stringify(body) }),
+    ...(patienceMs !== undefined && { signal: AbortSignal.timeout(patienceMs) }),
   });
   if (answer.status === 204) return undefined as T;
   const isJson = /json/.test(answer.headers.get('content-type') ?? '');

@@ -1,0 +1,68 @@
+/** What a log asks of the server about its cook. */
+import type { StorageState } from '../../../api/cook.ts';
+import type { LogEvent, StampedEvent } from '../../../core/log/event.ts';
+import { answerTo } from '../answer.ts';
+import type { Receipt } from './heldEvent.ts';
+import type { AskTime } from './serverClock.ts';
+
+/** A server that has not answered by then may have been stopped in the middle, ms. */
+const patienceMs = 10_000;
+
+export interface EventPage {
+  readonly events: readonly StampedEvent[];
+  readonly lastSeq: number;
+  readonly more: boolean;
+}
+
+/** What comes over the live stream. */
+export interface StreamListener {
+  logged(event: StampedEvent): void;
+  /** The server has it, but not on its disk yet. */
+  pending(event: LogEvent): void;
+  beat(beat: { readonly lastSeq: number; readonly storage: StorageState }): void;
+  storage(storage: StorageState): void;
+  /** The server has less than this device has seen: its store was put back. */
+  putBack(): void;
+  broken(): void;
+}
+
+export interface CookServer {
+  begin(begun: LogEvent): Promise<Receipt>;
+  send(events: readonly LogEvent[]): Promise<readonly Receipt[]>;
+  eventsSince(since: number): Promise<EventPage>;
+  /** Opens the live stream; gives the way to close it. */
+  follow(since: number, listener: StreamListener): () => void;
+}
+
+export function cookServer(cook: string): CookServer {
+  const address = `/api/cooks/${encodeURIComponent(cook)}`;
+  return {
+    begin: (begun) =>
+      answerTo('/api/cooks', {
+        method: 'POST',
+        headers: { 'idempotency-key': begun.id },
+        body: begun,
+        patienceMs,
+      }),
+    send: (events) => answerTo(`${address}/events`, { method: 'POST', body: events, patienceMs }),
+    eventsSince: (since) => answerTo(`${address}/events?since=${since}`, { patienceMs }),
+    follow(since, listener) {
+      const stream = new EventSource(`${address}/live?since=${since}`);
+      const on = <T>(name: string, told: (data: T) => void) =>
+        stream.addEventListener(name, ({ data }: MessageEvent<string>) => told(JSON.parse(data)));
+      on('logged', listener.logged);
+      on('pending', listener.pending);
+      on('beat', listener.beat);
+      on('storage', listener.storage);
+      on('snapshot', listener.putBack);
+      // The browser's own coming back would ask for what was missed before the last stream, not before this break.
+      stream.onerror = () => {
+        stream.close();
+        listener.broken();
+      };
+      return () => stream.close();
+    },
+  };
+}
+
+export const askTime: AskTime = () => answerTo('/api/time', { patienceMs });
