@@ -9,6 +9,13 @@ import { StorageFailing } from './cooking/logbook.ts';
 /** When to come back after a refusal that will pass, s. */
 const retryAfterS = 5;
 
+declare module 'fastify' {
+  interface FastifyContextConfig {
+    /** Media types of a body that the route takes; JSON alone unless told. */
+    readonly takes?: readonly string[];
+  }
+}
+
 type More = Pick<Problem, 'errors' | 'yourVersion' | 'current'>;
 
 /** Thrown by a handler or guard to refuse a request. */
@@ -24,9 +31,19 @@ export class Refusal extends Error {
   }
 }
 
+/** Refuses an address that no route can be looked up for; the framework asks before any hook or error handler is there. */
+export function answerUnroutable(error: FastifyError, request: FastifyRequest, reply: FastifyReply) {
+  const refusal =
+    error.code === 'FST_ERR_MAX_PARAM_LENGTH'
+      ? new Refusal('address-too-long', 'A part of the address is longer than any that is given out here.')
+      : new Refusal('bad-request', 'The address can not be read: each % has to begin a byte of UTF-8 such as %20.');
+  reply.header('x-content-type-options', 'nosniff').header('cache-control', 'no-store');
+  return sendProblem(request, reply, refusal);
+}
+
 export function answerWithProblems(app: FastifyInstance) {
   app.setErrorHandler((error, request, reply) => {
-    const refusal = refusalFor(error as FastifyError);
+    const refusal = isMediaType(error) ? wrongMediaType(request, reply) : refusalFor(error as FastifyError);
     if (problemKinds[refusal.kind].status >= 500) request.log.error(error);
     return sendProblem(request, reply, refusal);
   });
@@ -57,12 +74,31 @@ function refusalFor(error: FastifyError): Refusal {
   }
   if (error.code === 'FST_ERR_CTP_BODY_TOO_LARGE')
     return new Refusal('too-large', 'The body is larger than this address takes.');
-  if (error.code === 'FST_ERR_CTP_INVALID_MEDIA_TYPE') {
-    return new Refusal('json-only', 'Send the body as JSON, with `Content-Type: application/json`.');
-  }
   if (/^(SQLITE_|ERR_SQLITE)/.test(error.code ?? '')) {
     return new Refusal('store-failed', 'The disk may be full or the data folder unwritable. Nothing was changed.');
   }
-  if (error.statusCode !== undefined && error.statusCode < 500) return new Refusal('bad-request', error.message);
+  if (error.statusCode !== undefined && error.statusCode < 500) return new Refusal('bad-request', unreadable(error));
   return new Refusal('failed', 'What happened is in the log of the server.');
+}
+
+function isMediaType(error: unknown): boolean {
+  return (error as FastifyError).code === 'FST_ERR_CTP_INVALID_MEDIA_TYPE';
+}
+
+/** Names what the route takes, also in `Accept` (RFC 9110, 15.5.16). */
+function wrongMediaType({ headers, routeOptions }: FastifyRequest, reply: FastifyReply): Refusal {
+  const { takes = ['application/json'] } = routeOptions.config;
+  reply.header('accept', takes.join(', '));
+  const given = headers['content-type'] ?? 'missing';
+  return new Refusal('media-type', `Content-Type is ${given}; allowed: ${takes.join(', ')}.`);
+}
+
+/** Of a request that is wrong before any field of it was looked at. */
+function unreadable({ code, name }: FastifyError): string {
+  if (code === 'FST_ERR_CTP_EMPTY_JSON_BODY') return 'The body is empty; it has to be JSON.';
+  if (code === 'FST_ERR_CTP_INVALID_JSON_BODY' || name === 'SyntaxError') {
+    return 'The body is not JSON, or names a field that no JSON may have here (`__proto__`, `constructor`).';
+  }
+  if (code === 'FST_ERR_CTP_INVALID_CONTENT_LENGTH') return 'The body is not as long as `Content-Length` says.';
+  return 'The request is not as HTTP wants it.';
 }

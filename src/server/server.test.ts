@@ -39,7 +39,7 @@ it.each([
   const app = await testServer();
   const answer = await app.inject({ method: 'POST', url: '/api/kits', headers, payload });
   expect(answer.statusCode).toBe(415);
-  expect(answer.json()).toMatchObject({ type: '/api/problems#json-only', status: 415 });
+  expect(answer.json()).toMatchObject({ type: '/api/problems#media-type', status: 415 });
   expect((await app.inject('/api/kits')).json()).toEqual({ kits: [] });
 });
 
@@ -57,6 +57,78 @@ it.each([
   expect(answer.json()).toMatchObject({ status, instance: expect.stringMatching(/^urn:uuid:/) });
 });
 
+it.each(['/%zz', '/api/kits/%', '/%ff'])(
+  'says what is wrong with the address %s in a problem document',
+  async (url) => {
+    const app = await testServer();
+    const answer = await app.inject(url);
+    expect(answer.statusCode).toBe(400);
+    expect(answer.headers['content-type']).toContain('application/problem+json');
+    expect(answer.headers['x-content-type-options']).toBe('nosniff');
+    expect(answer.json()).toMatchObject({
+      type: '/api/problems#bad-request',
+      status: 400,
+      detail: expect.stringContaining('%20'),
+      instance: expect.stringMatching(/^urn:uuid:/),
+    });
+  },
+);
+
+it('refuses an id that is far too long with a problem document', async () => {
+  const app = await testServer();
+  const answer = await app.inject(`/api/kits/${'x'.repeat(200)}`);
+  expect(answer.statusCode).toBe(414);
+  expect(answer.headers['content-type']).toContain('application/problem+json');
+});
+
+it.each([
+  ['POST', '/api/cooks/import', 'application/json', 'application/x-ndjson'],
+  ['POST', '/api/cooks/import', 'text/plain', 'application/x-ndjson'],
+  ['POST', '/api/kits', 'application/x-ndjson', 'application/json'],
+  ['POST', '/api/plans', 'text/plain', 'application/json'],
+  ['POST', '/api/cooks', 'text/plain', 'application/json'],
+  ['POST', '/api/readings', 'application/xml', 'application/json, text/plain'],
+] as const)('%s %s with %s is refused, naming %s', async (method, url, type, allowed) => {
+  const app = await testServer();
+  const answer = await app.inject({ method, url, headers: { 'content-type': type }, payload: '{}' });
+  expect(answer.statusCode).toBe(415);
+  expect(answer.headers['accept']).toBe(allowed);
+  expect(answer.json()).toMatchObject({
+    type: '/api/problems#media-type',
+    detail: `Content-Type is ${type}; allowed: ${allowed}.`,
+  });
+});
+
+it.each([
+  '/api/plans?limit=abc',
+  '/api/cooks?limit=NaN',
+  '/api/cooks/00000000-0000-4000-8000-000000000000/events?since=-1',
+  '/api/cooks/00000000-0000-4000-8000-000000000000/live?since=x',
+])('%s names the number, what was sent and what is allowed', async (url) => {
+  const app = await testServer();
+  const answer = await app.inject(url);
+  expect(answer.statusCode).toBe(400);
+  const [{ field, message }] = answer.json().errors;
+  expect(message).toMatch(new RegExp(`^${field} is .+; allowed: a whole number from \\d+ to \\d+$`));
+});
+
+it.each([
+  ['/api/readings?unit=C&unit=F', 'text/plain', '120'],
+  ['/api/readings', 'application/json', '[1]'],
+  ['/api/readings', 'application/json', '{"unit": "C", "value": true, "mood": 1}'],
+  ['/api/kits', 'application/json', 'null'],
+  ['/api/kits', 'application/json', '{"name": '],
+  ['/api/kits', 'application/json', ''],
+])('answers %s of %s %s in its own words', async (url, type, payload) => {
+  const app = await testServer();
+  const answer = await app.inject({ method: 'POST', url, headers: { 'content-type': type }, payload });
+  expect(answer.statusCode).toBe(400);
+  const { detail, errors = [] } = answer.json();
+  for (const text of [detail, ...errors.map(({ message }: { message: string }) => message)]) {
+    expect(text).not.toMatch(/Invalid|expected|received|Unrecognized|Unexpected|content-type is set/);
+  }
+});
+
 it('describes itself in OpenAPI 3.1, where every reference leads somewhere', async () => {
   const app = await testServer();
   const document = (await app.inject('/api/openapi.json')).json();
@@ -71,6 +143,8 @@ it('describes itself in OpenAPI 3.1, where every reference leads somewhere', asy
     '/api/health',
     '/api/kits',
     '/api/kits/{id}',
+    '/api/lots',
+    '/api/lots/{id}',
     '/api/plans',
     '/api/plans/{id}',
     '/api/problems',

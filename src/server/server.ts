@@ -14,13 +14,14 @@ import { sendHeaders } from './headers.ts';
 import { describeApi } from './openapi.ts';
 import { version, webFolder } from './package.ts';
 import { servePages } from './pages.ts';
-import { answerWithProblems } from './problem.ts';
+import { answerUnroutable, answerWithProblems } from './problem.ts';
 import { cookEventRoutes } from './routes/cookEvents.ts';
 import { cookFileRoutes } from './routes/cookFiles.ts';
 import { cookRoutes } from './routes/cooks.ts';
 import { healthRoute } from './routes/health.ts';
 import { kitRoutes } from './routes/kits.ts';
 import { liveRoute } from './routes/live.ts';
+import { lotRoutes } from './routes/lots.ts';
 import { planRoutes } from './routes/plans.ts';
 import { problemsRoute } from './routes/problems.ts';
 import { readingsRoute } from './routes/readings.ts';
@@ -58,6 +59,7 @@ export async function buildServer({
     http: { maxHeaderSize: 16 * 1024 },
     // Open streams would otherwise keep a closing server waiting.
     forceCloseConnections: true,
+    frameworkErrors: answerUnroutable,
   });
   app.setValidatorCompiler<z.ZodType>(({ schema }) => (data) => {
     const { data: value, error } = schema.safeParse(data);
@@ -77,6 +79,7 @@ export async function buildServer({
   problemsRoute(app);
   kitRoutes(app, store);
   planRoutes(app, store);
+  lotRoutes(app, store);
 
   const warn = (problem: unknown, message: string) => app.log.warn({ err: problem }, message);
   const logbook = createLogbook({ store, clock, warn, retryMs });

@@ -2,6 +2,7 @@
 import { QueryClient, QueryClientProvider } from '@tanstack/react-query';
 import { lazy, Suspense } from 'react';
 import { Link, Route, Switch, useLocation } from 'wouter';
+import { useCookUnderWay } from './parts/cookUnderWay.ts';
 import { ThemeSwitch } from './parts/ThemeSwitch.tsx';
 import { Wordmark } from './parts/Wordmark.tsx';
 
@@ -11,7 +12,9 @@ const fetchCare = () => import('./places/care/Care.tsx');
 const Desk = lazy(fetchDesk);
 const Stove = lazy(fetchStove);
 const Care = lazy(fetchCare);
-void ({ '/care': fetchCare, '/stove': fetchStove }[location.pathname] ?? fetchDesk)();
+const Watch = lazy(() => import('./places/stove/live/Watch.tsx'));
+const first = location.pathname.split('/')[1] ?? '';
+void ({ care: fetchCare, stove: fetchStove }[first] ?? fetchDesk)();
 
 /** At home the server is on the same network: whether the internet is reachable says nothing about it. */
 const client = new QueryClient({
@@ -31,10 +34,11 @@ export function App() {
   return (
     <QueryClientProvider client={client}>
       <Masthead />
+      <CookUnderWay />
       <Suspense fallback={<main id="main" />}>
         <Switch>
           <Route path="/" component={Desk} />
-          <Route path="/stove" component={Stove} />
+          <Route path="/stove/*?" component={Stove} />
           <Route path="/care" component={Care} />
           <Route component={Nowhere} />
         </Switch>
@@ -56,13 +60,29 @@ function Masthead() {
       </Link>
       <nav aria-label="Places">
         {places.map(({ to, name }) => (
-          <Link key={to} href={to} aria-current={path === to ? 'page' : undefined}>
+          <Link
+            key={to}
+            href={to}
+            aria-current={path === to || (to !== '/' && path.startsWith(`${to}/`)) ? 'page' : undefined}
+          >
             {name}
           </Link>
         ))}
       </nav>
       <ThemeSwitch />
     </header>
+  );
+}
+
+/** A real cook's alarms are heard in every place. */
+function CookUnderWay() {
+  const [path] = useLocation();
+  const cook = useCookUnderWay();
+  if (!cook || cook.over || path === `/stove/cook/${cook.id}`) return null;
+  return (
+    <Suspense>
+      <Watch />
+    </Suspense>
   );
 }
 

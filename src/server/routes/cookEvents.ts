@@ -2,6 +2,7 @@
 import type { FastifyInstance } from 'fastify';
 import type { ZodTypeProvider } from 'fastify-type-provider-zod';
 import { eventBatchSchema, eventSchema, receiptSchema, stampedEventSchema } from '../../api/event.ts';
+import { countInText, placeRange } from '../../api/field.ts';
 import { z } from '../../api/zod.ts';
 import type { LogEvent } from '../../core/log/event.ts';
 import type { Logbook } from '../cooking/logbook.ts';
@@ -20,7 +21,7 @@ const ndjson = 'application/x-ndjson';
 
 const incoming = z.union([eventSchema, eventBatchSchema]);
 const range = z.object({
-  since: z.coerce.number().int().min(0).default(0).describe('Place of the last event that you have.'),
+  since: countInText(placeRange).default(0).describe('Place of the last event that you have.'),
 });
 const answer = z.object({
   events: z.array(stampedEventSchema),

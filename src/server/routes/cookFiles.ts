@@ -40,11 +40,13 @@ export function cookFileRoutes(instance: FastifyInstance, { db }: Store, logbook
   );
 
   instance.register(async (scope) => {
+    scope.removeAllContentTypeParsers();
     scope.addContentTypeParser(ndjson, { parseAs: 'string', bodyLimit }, (_, body, done) => done(null, body));
     scope.withTypeProvider<ZodTypeProvider>().post(
       '/api/cooks/import',
       {
         bodyLimit,
+        config: { takes: [ndjson] },
         schema: { summary: 'Take in the file of a cook', body: z.string(), response: { 200: taken, default: problem } },
       },
       async ({ body }) => {

@@ -3,7 +3,7 @@ import type { FastifyInstance } from 'fastify';
 import type { ZodTypeProvider } from 'fastify-type-provider-zod';
 import { cookRecordSchema, cookSnapshotSchema } from '../../api/cook.ts';
 import { begunEventSchema, receiptSchema } from '../../api/event.ts';
-import { recordId } from '../../api/field.ts';
+import { countInText, recordId } from '../../api/field.ts';
 import { z } from '../../api/zod.ts';
 import type { Logbook } from '../cooking/logbook.ts';
 import { snapshotOf } from '../cooking/snapshot.ts';
@@ -14,7 +14,7 @@ import { receiptsOf, refuseOtherKey, withEventKey } from './eventAnswers.ts';
 import { byId, problem } from './respond.ts';
 
 const page = z.object({
-  limit: z.coerce.number().int().min(1).max(500).default(100),
+  limit: countInText([1, 500]).default(100),
   before: recordId().optional().describe('The last cook of the page before.'),
 });
 

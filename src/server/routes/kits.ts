@@ -9,10 +9,8 @@ import { Refusal } from '../problem.ts';
 import { createKit, findKit, listKits, removeKit, replaceKit } from '../store/kits.ts';
 import type { Store } from '../store/store.ts';
 import { byId, problem, withKey } from './respond.ts';
+import { versionOf, withVersion } from './version.ts';
 
-const ifMatch = z.object({
-  'if-match': z.string().optional().describe('The entity tag of the version changed, such as `"3"`.'),
-});
 const one = { 200: kitRecordSchema, default: problem };
 
 export function kitRoutes(instance: FastifyInstance, { db }: Store) {
@@ -50,7 +48,7 @@ export function kitRoutes(instance: FastifyInstance, { db }: Store) {
 
   app.put(
     '/api/kits/:id',
-    { schema: { summary: 'Change a kit', params: byId, headers: ifMatch, body: kitSchema, response: one } },
+    { schema: { summary: 'Change a kit', params: byId, headers: withVersion, body: kitSchema, response: one } },
     async (request, reply) => {
       const { id } = request.params;
       const yourVersion = versionOf(request.headers['if-match']);
@@ -76,16 +74,6 @@ export function kitRoutes(instance: FastifyInstance, { db }: Store) {
 function tagged(reply: FastifyReply, record: KitRecord): KitRecord {
   reply.header('etag', `"${record.version}"`);
   return record;
-}
-
-function versionOf(ifMatch: string | undefined): number {
-  const version = /^"([1-9]\d{0,14})"$/.exec(ifMatch ?? '')?.[1];
-  if (!version)
-    throw new Refusal(
-      'version-missing',
-      'Send `If-Match` with the entity tag of the version that you changed, such as "3".',
-    );
-  return Number(version);
 }
 
 function missing(id: string): never {

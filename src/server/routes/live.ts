@@ -1,6 +1,7 @@
 /** `/api/cooks/:id/live`: a cook as it goes on, as server-sent events. */
 import type { FastifyInstance } from 'fastify';
 import type { ZodTypeProvider } from 'fastify-type-provider-zod';
+import { countInText, placeRange } from '../../api/field.ts';
 import { z } from '../../api/zod.ts';
 import { openEventStream } from '../cooking/eventStream.ts';
 import { followCook } from '../cooking/followCook.ts';
@@ -13,7 +14,7 @@ import { byId, problem } from './respond.ts';
 
 const mostStreams = 50;
 
-const place = z.coerce.number().int().min(0).optional();
+const place = countInText(placeRange).optional();
 
 export function liveRoute(instance: FastifyInstance, store: Store, logbook: Logbook, beatMs: number) {
   const app = instance.withTypeProvider<ZodTypeProvider>();

@@ -2,7 +2,7 @@
 import { randomUUID } from 'node:crypto';
 import type { FastifyInstance } from 'fastify';
 import type { ZodTypeProvider } from 'fastify-type-provider-zod';
-import { recordId } from '../../api/field.ts';
+import { countInText, recordId } from '../../api/field.ts';
 import { newPlanSchema, planRecordSchema } from '../../api/plan.ts';
 import { z } from '../../api/zod.ts';
 import { requestRefusals } from '../../core/planning/refusals.ts';
@@ -14,7 +14,7 @@ import type { Store } from '../store/store.ts';
 import { byId, problem, withKey } from './respond.ts';
 
 const page = z.object({
-  limit: z.coerce.number().int().min(1).max(500).default(100),
+  limit: countInText([1, 500]).default(100),
   before: recordId().optional().describe('The last plan of the page before.'),
 });
 const one = { 200: planRecordSchema, default: problem };

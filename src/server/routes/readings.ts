@@ -2,7 +2,8 @@
 import type { FastifyInstance } from 'fastify';
 import type { ZodTypeProvider } from 'fastify-type-provider-zod';
 import { receiptSchema } from '../../api/event.ts';
-import { personsName, recordId } from '../../api/field.ts';
+import { exactly, personsName, recordId } from '../../api/field.ts';
+import { refusal } from '../../api/refusalWords.ts';
 import { z } from '../../api/zod.ts';
 import { type ReadingUnit, readingUnits } from '../../core/log/bodies.ts';
 import { readingAsReceived } from '../../core/log/readingAsReceived.ts';
@@ -15,21 +16,24 @@ import { noCook } from './cooks.ts';
 import { receiptsOf } from './eventAnswers.ts';
 import { problem } from './respond.ts';
 
+const unitRefused = refusal('Cel, [degF] or K');
 const unit = z
-  .string({ error: 'has to be said: Cel, [degF] or K' })
+  .string({ error: unitRefused })
+  .refine((spelling) => unitOf(spelling) !== undefined, { error: unitRefused })
   .transform(unitOf)
-  .refine((known) => known !== undefined, { error: 'is not known; allowed: Cel, [degF] or K' })
   .meta({ enum: [...readingUnits] });
 
 const settings = {
   cook: recordId().optional().describe('The cook; the one that is running when not given.'),
   probe: personsName(40).default('probe').describe('Which thermometer.'),
 };
-const asJson = z.strictObject({
+const asJson = exactly({
   ...settings,
   unit,
   value: z
-    .union([z.number(), z.string().max(100), z.null()])
+    .union([z.number(), z.string().max(100), z.null()], {
+      error: refusal('a number, up to 100 characters of text, or null'),
+    })
     .describe('What the thermometer shows; anything that is no number counts as no reading.'),
 });
 const asText = z.object({ ...settings, unit });
@@ -43,6 +47,7 @@ export function readingsRoute(instance: FastifyInstance, { db }: Store, logbook:
     scope.withTypeProvider<ZodTypeProvider>().post(
       '/api/readings',
       {
+        config: { takes: ['application/json', 'text/plain'] },
         schema: {
           summary: 'Add a reading: as JSON, or as a plain number with `?unit=F`',
           querystring: z.object({
@@ -50,7 +55,7 @@ export function readingsRoute(instance: FastifyInstance, { db }: Store, logbook:
             cook: z.string().optional(),
             probe: z.string().optional(),
           }),
-          body: z.union([z.string(), z.looseObject({})]),
+          body: z.union([z.string(), z.looseObject({})], { error: refusal('a number as text, or an object of JSON') }),
           response: { 201: receiptSchema, default: problem },
         },
       },

@@ -39,9 +39,22 @@ export interface EventTable {
   hash: string;
 }
 
+export interface LotTable {
+  id: string;
+  name: string;
+  cook: string | null;
+  plan: string | null;
+  body: string;
+  made: string;
+  version: number;
+  created: string;
+  updated: string;
+}
+
 export interface Tables {
   kit: KitTable;
   plan: PlanTable;
   cook: CookTable;
   event: EventTable;
+  lot: LotTable;
 }

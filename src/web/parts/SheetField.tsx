@@ -8,18 +8,17 @@ interface SheetFieldProps<T> {
   readonly field: string;
   readonly onText: (field: string, text: string) => void;
   readonly refusals?: Readonly<Record<string, string>>;
-  readonly label?: string;
   readonly hint?: string | undefined;
   readonly wide?: boolean;
 }
 
-export function SheetField<T>({ sheet, entries, field, onText, refusals, label, hint, wide }: SheetFieldProps<T>) {
+export function SheetField<T>({ sheet, entries, field, onText, refusals, hint, wide }: SheetFieldProps<T>) {
   const entry = entries[field];
   if (!entry) return null;
   return (
     <Field
       name={field}
-      label={label ?? entry.label}
+      label={entry.label}
       hint={hint ?? entry.hint}
       text={textOf(sheet, entries, field)}
       trouble={troubles(sheet, entries)[field]}

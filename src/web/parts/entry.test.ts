@@ -29,26 +29,31 @@ describe('a field that is typed into', () => {
   });
 
   it.each([
-    ['massKg', 'a lot', /'a lot' is not understood.*allowed: 100 g to 5000 g/],
-    ['massKg', '3 tsp', /is a volume.*allowed/],
-    ['massKg', '', /empty; allowed: 100 g to 5000 g/],
-    ['massKg', '99 g', /too little; allowed: 100 g/],
-    ['invertC', '200', /too much; allowed: 110 °C to 140 °C/],
-    ['alkaliGPerKg', '5 g/L', /is not understood; Dose is a number in g\/kg/],
-    ['name', '  ', /empty; allowed: 1 to 80/],
-    ['name', 'x'.repeat(81), /81 characters/],
-  ])('refuses %s %s, says what is allowed, and keeps the last good value', (field, text, message) => {
-    const sheet = afterTyping(field, text);
-    expect(troubles(sheet, entries)[field]).toMatch(message);
-    expect(sheet.good).toEqual(defaultRequest);
-    expect(textOf(sheet, entries, field)).toBe(text);
-  });
+    ['massKg', 'a lot', 'Finished sugar: “a lot” is not understood. Allowed: 100 g to 5000 g.'],
+    ['massKg', '-5', 'Finished sugar: “-5” is too little. Allowed: 100 g to 5000 g.'],
+    ['massKg', '3 tsp', 'Finished sugar: “3 tsp” is a volume. Allowed: 100 g to 5000 g.'],
+    ['massKg', '', 'Finished sugar is empty. Allowed: 100 g to 5000 g.'],
+    ['massKg', '99 g', 'Finished sugar: “99 g” is too little. Allowed: 100 g to 5000 g.'],
+    ['massKg', '9'.repeat(70), `Finished sugar: “${'9'.repeat(24)}…” is too long. Allowed: 100 g to 5000 g.`],
+    ['invertC', '200', 'Invert at: “200” is too much. Allowed: 110 °C to 140 °C.'],
+    ['alkaliGPerKg', '5 g/L', 'Dose: “5 g/L” is not understood. Allowed: 0.2 g/kg to 12 g/kg.'],
+    ['name', '  ', 'Name is empty. Allowed: 1 to 80 characters.'],
+    ['name', 'x'.repeat(81), 'Name has 81 characters. Allowed: 1 to 80 characters.'],
+  ])(
+    'refuses %s %s in a sentence with the field’s label, what was given and what is allowed, and keeps the last good value',
+    (field, text, message) => {
+      const sheet = afterTyping(field, text);
+      expect(troubles(sheet, entries)[field]).toBe(message);
+      expect(sheet.good).toEqual(defaultRequest);
+      expect(textOf(sheet, entries, field)).toBe(text);
+    },
+  );
 
   it('takes every limit as it is written out, in either unit of temperature', () => {
     for (const unit of ['C', 'F'] as const) {
       const fields = aimEntries(unit);
       for (const field of Object.keys(fields)) {
-        const [, least = '', most = ''] = /allowed: (.*) to (.*)\./.exec(limitsOf(fields, field)) ?? [];
+        const [, least = '', most = ''] = /Allowed: (.*) to (.*)\./.exec(limitsOf(fields, field)) ?? [];
         for (const text of [least, most].filter((each) => each !== '' && field !== 'name'))
           expect(troubles(typed(fresh, fields, field, text), fields), `${field} ${text}`).toEqual({});
       }
@@ -61,6 +66,12 @@ describe('a field that is typed into', () => {
       const sheet = typed({ good: defaultKit, texts: {} }, kits, field, entry.show(defaultKit));
       expect(troubles(sheet, kits), field).toEqual({});
     }
+  });
+
+  it('shows a spoon as people write it', () => {
+    const spoon = kitEntries('C')['spoonM3'];
+    expect(spoon?.show(defaultKit)).toBe('1 tsp');
+    expect(spoon?.show({ ...defaultKit, spoonM3: 3.5e-6 })).toBe('3.5 mL');
   });
 
   it('is written out anew in another unit, unless it is wrong', () => {

@@ -14,51 +14,69 @@ interface NumberFacts<T> {
   set(into: T, value: number): T;
 }
 
+/** Reads a number from a text, or says what is wrong with the text. */
 interface Reading {
-  read(text: string): number;
+  read(text: string): number | { readonly trouble: string };
   write(value: number): string;
 }
 
 function numberEntry<T>({ label, range, get, set, ...rest }: NumberFacts<T>, { read, write }: Reading): Entry<T> {
   const [least, most] = range;
-  const allowed = `allowed: ${write(least)} to ${write(most)}`;
+  const allowed = `Allowed: ${write(least)} to ${write(most)}.`;
   return {
     label,
     ...rest,
     keyboard: 'text',
     show: (of) => write(get(of)),
     put(into, text) {
-      if (text.trim() === '') throw new EntryError(`${label} is empty; ${allowed}.`);
-      const value = readOr(read, text, allowed);
+      const given = text.trim();
+      const refuse = (trouble: string) => new EntryError(`${label}: “${shownText(given)}” ${trouble}. ${allowed}`);
+      if (given === '') throw new EntryError(`${label} is empty. ${allowed}`);
+      const value = read(given);
+      if (typeof value !== 'number') throw refuse(value.trouble);
       // Half a last figure of grace, so that a limit typed in another unit is still the limit.
       const grace = 1e-9 * Math.max(Math.abs(least), Math.abs(most));
       if (!(value >= least - grace && value <= most + grace)) {
-        throw new EntryError(`${text.trim()} is too ${value < least ? 'little' : 'much'}; ${allowed}.`);
+        throw refuse(`is too ${value < least ? 'little' : 'much'}`);
       }
       return set(into, Math.min(most, Math.max(least, value)));
     },
   };
 }
 
-function readOr(read: (text: string) => number, text: string, allowed: string): number {
-  try {
-    return read(text);
-  } catch (error) {
-    if (error instanceof QuantityError) throw new EntryError(`${error.message}; ${allowed}.`);
-    throw error;
-  }
+/** A pasted page is not repeated in a message. */
+function shownText(text: string): string {
+  return text.length > 24 ? `${text.slice(0, 24)}…` : text;
+}
+
+/** A mass of -5 g can't be, but on the page it is just too little. */
+function troubleOf({ trouble }: QuantityError): string {
+  return trouble.startsWith('is below the lowest') ? 'is too little' : trouble;
 }
 
 type Typed = 'mass' | 'temperature' | 'duration' | 'length' | 'power' | 'volume' | 'fraction';
 
 /** A quantity; `scale` is the core's unit in the one the value is held in (minutes: 60 s). */
 export function quantityEntry<T, D extends Typed>(
-  facts: NumberFacts<T> & { readonly dimension: D; readonly unit: UnitOf<D>; readonly scale?: number },
+  facts: NumberFacts<T> & {
+    readonly dimension: D;
+    readonly unit: UnitOf<D>;
+    readonly scale?: number;
+    /** Writes it in another way than as a number of `unit`. */
+    readonly write?: (value: number) => string;
+  },
 ): Entry<T> {
-  const { dimension, unit, scale = 1, ...rest } = facts;
+  const { dimension, unit, scale = 1, write, ...rest } = facts;
   return numberEntry(rest, {
-    read: (text) => parseQuantity(text, dimension, unit) / scale,
-    write: (value) => shortened(formatQuantity(value * scale, unit)),
+    read(text) {
+      try {
+        return parseQuantity(text, dimension, unit) / scale;
+      } catch (error) {
+        if (error instanceof QuantityError) return { trouble: troubleOf(error) };
+        throw error;
+      }
+    },
+    write: write ?? ((value) => shortened(formatQuantity(value * scale, unit))),
   });
 }
 
@@ -73,13 +91,11 @@ export function plainEntry<T>(
 ): Entry<T> {
   const { unit, scale = 1, whole = false, ...rest } = facts;
   const ending = new RegExp(`\\s*${unit.replace(/[/ ]/g, '\\s*$&\\s*')}$`, 'i');
-  const example = `${facts.label} is a number${unit ? ` in ${unit.trim()}` : ''}`;
   return numberEntry(rest, {
     read(text) {
       const value = writtenNumber(unit ? text.trim().replace(ending, '') : text);
-      if (typeof value !== 'number') throw new EntryError(`'${text.trim()}' ${value.trouble}; ${example}.`);
-      if (whole && !Number.isInteger(value)) throw new EntryError(`${text.trim()} is not a whole number.`);
-      return value / scale;
+      if (typeof value !== 'number') return value;
+      return whole && !Number.isInteger(value) ? { trouble: 'is not a whole number' } : value / scale;
     },
     write: (value) => `${Number((value * scale).toPrecision(6))}${unit ? ` ${unit}` : ''}`,
   });
@@ -93,8 +109,9 @@ export function nameEntry<T>(label: string, get: (of: T) => string, set: (into: 
     show: get,
     put(into, text) {
       const name = text.trim();
-      if (name === '') throw new EntryError('The name is empty; allowed: 1 to 80 characters.');
-      if (name.length > 80) throw new EntryError(`The name has ${name.length} characters; allowed: 1 to 80.`);
+      const allowed = 'Allowed: 1 to 80 characters.';
+      if (name === '') throw new EntryError(`${label} is empty. ${allowed}`);
+      if (name.length > 80) throw new EntryError(`${label} has ${name.length} characters. ${allowed}`);
       return set(into, name);
     },
   };

@@ -2,8 +2,10 @@
 import type { Migration } from 'kysely';
 import { kitsAndPlans } from './0001-kits-and-plans.ts';
 import { cooksAndEvents } from './0002-cooks-and-events.ts';
+import { lots } from './0003-lots.ts';
 
 export const migrations: Readonly<Record<string, Migration>> = {
   '0001-kits-and-plans': kitsAndPlans,
   '0002-cooks-and-events': cooksAndEvents,
+  '0003-lots': lots,
 };

@@ -1,17 +1,17 @@
 /** Deeds on a pan line, as a score below it: numbers of the dial, drops for water, wedges for parts of alkali. */
 import type { Layout } from './layout.ts';
-import type { Picture } from './picture.ts';
+import type { Picture, PlanDrawn } from './picture.ts';
 
 const numberWidth = 13;
 
 interface DeedsProps {
-  readonly picture: Pick<Picture, 'plan' | 'deeds'>;
+  readonly picture: Pick<Picture, 'deeds'> & { readonly plan: PlanDrawn };
   readonly layout: Layout;
 }
 
 export function Deeds({ picture, layout }: DeedsProps) {
   const { x, rails, left, right } = layout;
-  const alkali = picture.plan.amounts.alkali !== undefined;
+  const alkali = Boolean(picture.plan.amounts.alkali);
   const lines = [
     { name: 'dial', at: rails.dial },
     { name: 'water', at: rails.water },

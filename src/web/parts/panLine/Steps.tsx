@@ -2,10 +2,10 @@
 import { stepNames } from '../stepNames.ts';
 import { inUnit, type TemperatureUnit } from '../temperature.ts';
 import type { Layout } from './layout.ts';
-import type { Picture } from './picture.ts';
+import type { Picture, PlanDrawn } from './picture.ts';
 
 interface StepsProps {
-  readonly picture: Pick<Picture, 'plan' | 'steps'>;
+  readonly picture: Pick<Picture, 'steps'> & { readonly plan: PlanDrawn };
   readonly layout: Layout;
   readonly unit: TemperatureUnit;
 }

@@ -31,6 +31,12 @@ export interface Picture {
   readonly ribbon: readonly Paint[];
 }
 
+/** What a pan line draws of a plan; a cook that has begun carries the same. */
+export interface PlanDrawn {
+  readonly steps: Plan['steps'];
+  readonly amounts: { readonly alkali?: object | null | undefined };
+}
+
 /** Colours at the pale and at the dark end of the band of colour. */
 export interface RibbonEdges {
   readonly pale: readonly Paint[];

@@ -1,12 +1,13 @@
 /** The one thing to do next. New advice is told to those who hear the page; the card keeps its size and place. */
 import { useEffect, useRef, useState } from 'react';
+import { useActs } from './acts.ts';
 import type { Card } from './card.ts';
-import { actions } from './session.ts';
 import { useGuard } from './useGuard.ts';
 
 const words = { 'act now': 'Act now', 'act soon': 'Act soon', 'go on': 'Go on' } as const;
 
 export function AdviceCard({ card, aside }: { readonly card: Card; readonly aside: boolean }) {
+  const acts = useActs();
   const guarded = useGuard(card.key);
   const asks = card.deeds.length > 0 && !aside;
   return (
@@ -32,12 +33,12 @@ export function AdviceCard({ card, aside }: { readonly card: Card; readonly asid
               type="button"
               className="main done"
               aria-describedby="advised"
-              onClick={guarded(() => actions.perform(card.deeds))}
+              onClick={guarded(() => acts.perform(card.deeds))}
             >
               Done
             </button>
             {card.canWait && (
-              <button type="button" className="not-now" onClick={guarded(actions.putAside)}>
+              <button type="button" className="not-now" onClick={guarded(acts.putAside)}>
                 Not now
               </button>
             )}

@@ -2,18 +2,20 @@
 import type { ReactNode } from 'react';
 import type { DeedName, Opening } from '../../../core/advice/openDeeds.ts';
 import { useTemperatureUnit } from '../../parts/TemperatureUnit.tsx';
+import { useActs } from './acts.ts';
 import { closedWords } from './closedWords.ts';
 import { type Cook, deedWords, spoonName } from './deedWords.ts';
-import { actions } from './session.ts';
 import { useGuard } from './useGuard.ts';
 import type { View } from './view.ts';
 
 interface DeedButtonsProps {
   readonly view: View;
   readonly cook: Cook;
+  readonly mode: 'live' | 'rehearsal';
 }
 
-export function DeedButtons({ view, cook }: DeedButtonsProps) {
+export function DeedButtons({ view, cook, mode }: DeedButtonsProps) {
+  const acts = useActs();
   const { open, begun, notch, progress } = view;
   const guarded = useGuard(`${notch} ${progress.stepIndex} ${progress.partsGiven}`);
   const step = cook.steps[progress.stepIndex];
@@ -26,11 +28,7 @@ export function DeedButtons({ view, cook }: DeedButtonsProps) {
   return (
     <section className="deeds" aria-labelledby="deeds">
       <h2 id="deeds">Deeds</h2>
-      <p className="small quiet">
-        {begun
-          ? 'A deed acts on the hidden pan at once, as at a stove: there is no undo.'
-          : 'Open once the first card is done.'}
-      </p>
+      <p className="small quiet">{begun ? deedsActWords[mode] : 'Open once the first card is done.'}</p>
       <div className="deed-grid">
         {step?.letDown
           ? button('portion', open.portion.open ? deedWords(open.portion.deed, cook) : 'Portion of hot water')
@@ -39,7 +37,7 @@ export function DeedButtons({ view, cook }: DeedButtonsProps) {
         {button('raise', `Dial ${notch + 1}`, 'one up')}
         {button('off', 'Off the heat', 'dial to 0')}
         <AlkaliCell opening={begun ? open.alkali : notYet} cook={cook} guarded={guarded} />
-        <button type="button" className="deed" disabled={!begun} onClick={guarded(actions.stir)}>
+        <button type="button" className="deed" disabled={!begun} onClick={guarded(() => acts.say('stir', {}))}>
           Stirred
           <span className="small">noted; the model takes the pan as stirred</span>
         </button>
@@ -50,6 +48,11 @@ export function DeedButtons({ view, cook }: DeedButtonsProps) {
     </section>
   );
 }
+
+const deedsActWords = {
+  rehearsal: 'A deed acts on the hidden pan at once, as at a stove: there is no undo.',
+  live: 'Tap what you have done. It can be undone for 10 s, and put right later.',
+} as const;
 
 const notYet: Opening = { open: false, because: 'nothing due' };
 
@@ -65,12 +68,13 @@ function DeedButton({
   then,
 }: OneDeedProps & { readonly says: string; readonly then: ReactNode }) {
   const { unit } = useTemperatureUnit();
+  const acts = useActs();
   return (
     <button
       type="button"
       className="deed"
       aria-disabled={opening.open ? undefined : true}
-      onClick={guarded(() => opening.open && actions.perform([opening.deed]))}
+      onClick={guarded(() => opening.open && acts.perform([opening.deed]))}
     >
       {says}
       <span className="small">{opening.open ? then : closedWords(opening, unit)}</span>
@@ -81,6 +85,7 @@ function DeedButton({
 /** Alkali has no button at all but when a part may go in. */
 function AlkaliCell({ opening, cook, guarded }: OneDeedProps & { readonly cook: Cook }) {
   const { unit } = useTemperatureUnit();
+  const acts = useActs();
   if (!opening.open) {
     return (
       <p className="deed closed">
@@ -90,7 +95,7 @@ function AlkaliCell({ opening, cook, guarded }: OneDeedProps & { readonly cook: 
     );
   }
   return (
-    <button type="button" className="deed" onClick={guarded(() => actions.perform([opening.deed]))}>
+    <button type="button" className="deed" onClick={guarded(() => acts.perform([opening.deed]))}>
       {deedWords(opening.deed, cook)}
       <span className="small">slowly, goggles on</span>
     </button>

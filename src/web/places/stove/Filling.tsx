@@ -12,32 +12,61 @@ const dotsApart = 3;
 
 /** Readings as dots; of those that would run into each other every few are drawn. */
 export function Readings({ rows, layout: { x, y } }: Filling & { readonly rows: readonly Row[] }) {
-  const everyS = (rows[1]?.timeS ?? 1) - (rows[0]?.timeS ?? 0);
-  const every = Math.max(1, Math.ceil(dotsApart / (x(everyS) - x(0))));
-  const dots = rows
-    .filter((_, i) => i % every === 0)
-    .map(({ timeS, readingC }) => `M${x(timeS).toFixed(1)} ${y(readingC).toFixed(1)}h0`)
-    .join('');
-  return <path className="readings" d={dots} />;
+  let lastX = Number.NEGATIVE_INFINITY;
+  const dots = rows.map(({ timeS, readingC }) => {
+    if (readingC === undefined || x(timeS) - lastX < dotsApart) return '';
+    lastX = x(timeS);
+    return `M${x(timeS).toFixed(1)} ${y(readingC).toFixed(1)}h0`;
+  });
+  return <path className="readings" d={dots.join('')} />;
 }
 
+/** What was believed: a line with its band; thinner where no reading came for a while, and the model stood alone. */
 export function Belief({ rows, layout: { x, y } }: Filling & { readonly rows: readonly Row[] }) {
   const band = area<Row>()
     .digits(1)
     .x((row) => x(row.timeS))
     .y0((row) => y(row.believedC.low))
     .y1((row) => y(row.believedC.high))(rows as Row[]);
-  const mid = line<Row>()
-    .digits(1)
-    .x((row) => x(row.timeS))
-    .y((row) => y(row.believedC.mid))(rows as Row[]);
+  const path = (part: readonly Row[]) =>
+    line<Row>()
+      .digits(1)
+      .x((row) => x(row.timeS))
+      .y((row) => y(row.believedC.mid))(part as Row[]) ?? '';
+  const mid = path(rows);
   return (
     <g>
       <path className="believed-band" d={band ?? ''} />
-      <path className="course-halo believed-halo" d={mid ?? ''} />
-      <path className="course" d={mid ?? ''} />
+      <path className="course-halo believed-halo" d={mid} />
+      {stretches(rows).map(({ rows: part, alone }) => (
+        <path key={part[0]?.timeS} className={alone ? 'course model-only' : 'course'} d={path(part)} />
+      ))}
     </g>
   );
+}
+
+/** Longest gap between readings over which the line still counts as followed, s. */
+const followedS = 45;
+
+/** Stretches with readings, and those between readings that lie further apart. */
+function stretches(rows: readonly Row[]): { readonly rows: readonly Row[]; readonly alone: boolean }[] {
+  const found: { rows: Row[]; alone: boolean }[] = [];
+  let sinceS = rows[0]?.timeS ?? 0;
+  let waiting: Row[] = [];
+  const close = (alone: boolean) => {
+    const last = found.at(-1);
+    if (last?.alone === alone) last.rows.push(...waiting);
+    else if (waiting.length > 0) found.push({ rows: [...(last ? last.rows.slice(-1) : []), ...waiting], alone });
+    waiting = [];
+  };
+  for (const row of rows) {
+    waiting.push(row);
+    if (row.readingC === undefined) continue;
+    close(row.timeS - sinceS > followedS);
+    sinceS = row.timeS;
+  }
+  close((rows.at(-1)?.timeS ?? 0) - sinceS > followedS);
+  return found;
 }
 
 export function AheadBand({ ahead, layout: { x, y } }: Filling & { readonly ahead: Ahead }) {

@@ -11,11 +11,12 @@ import type { View } from './view.ts';
 interface GlanceProps {
   readonly view: View;
   readonly steps: readonly Step[];
+  readonly mode: 'live' | 'rehearsal';
 }
 
-export function Glance({ view, steps }: GlanceProps) {
+export function Glance({ view, steps, mode }: GlanceProps) {
   const { unit } = useTemperatureUnit();
-  const { believedC, progress, timeS, readingAtS, readingC, notch } = view;
+  const { believedC, progress, timeS, notch } = view;
   const step = steps[progress.stepIndex];
   if (!step) return null;
   const shown = (c: number) => inUnit(c, unit).toFixed(1);
@@ -27,7 +28,7 @@ export function Glance({ view, steps }: GlanceProps) {
         </span>
         <span className="cook-time">{clock(timeS / 60)}</span>
       </p>
-      <div className="now">
+      <div className="now" data-overdue={view.overdue}>
         <p className="temperature" data-role="temperature">
           {inUnit(believedC.mid, unit).toFixed(0)}
           <span className="unit"> °{unit}</span>
@@ -40,12 +41,23 @@ export function Glance({ view, steps }: GlanceProps) {
       <p className="small quiet">
         Twin’s estimate, 8 in 10: {shown(believedC.low)}–{shown(believedC.high)} °{unit}. Dial {notch}.
         <br />
-        Simulated thermometer: {shown(readingC)} °{unit}, {Math.max(0, Math.floor(timeS - readingAtS))} s old.
+        {readingWords(view, mode, unit)}
       </p>
       <Hold view={view} step={step} />
     </section>
   );
 }
+
+function readingWords({ reading, timeS, overdue }: View, mode: GlanceProps['mode'], unit: TemperatureUnit): string {
+  if (!reading) return 'No reading yet: the model stands alone.';
+  const name = mode === 'rehearsal' ? 'Simulated thermometer' : reading.byHand ? 'Read by hand' : 'Thermometer';
+  const value = reading.valueC === null ? 'no number' : `${inUnit(reading.valueC, unit).toFixed(1)} °${unit}`;
+  const age = ageWords(Math.max(0, Math.floor(timeS - reading.atS)));
+  const doubt = reading.used === false ? ', strange, not believed' : '';
+  return `${name}: ${value}, ${age} old${doubt}.${overdue ? ' Overdue: the model stands alone.' : ''}`;
+}
+
+const ageWords = (s: number): string => (s < 120 ? `${s} s` : `${Math.floor(s / 60)} min`);
 
 function Trend({ cPerMin, unit }: { readonly cPerMin: number; readonly unit: TemperatureUnit }) {
   const value = unit === 'C' ? cPerMin : cPerMin * 1.8;

@@ -4,7 +4,7 @@ import type { UnseenName } from '../../../core/twin/unseen.ts';
 import { Drop } from '../../parts/Drop.tsx';
 import { ebcOf, span } from '../../parts/figures.ts';
 import { likelyHueIndex } from '../../parts/syrupPaint.ts';
-import type { TellingWords } from './ToldTable.tsx';
+import type { TellingWords } from './rehearsal/ToldTable.tsx';
 import type { View } from './view.ts';
 
 export const unseenWords: Readonly<Record<UnseenName, TellingWords>> = {

@@ -13,6 +13,8 @@ export function closedWords(opening: Opening & { readonly open: false }, unit: T
       return 'too much water at once for this heat';
     case 'below the band':
       return 'below the band: none needed';
+    case 'on the way up':
+      return 'on the way up water only undoes what the ring does';
     case 'alkali in this pan':
       return 'never in this pan';
     case 'alkali heat':

@@ -1,20 +1,23 @@
-/** What the Stove shows of a rehearsal at one moment, taken from the core's rehearsal. */
-import { type Advice, situationOf } from '../../../core/advice/advise.ts';
-import { type OpenDeeds, openDeeds } from '../../../core/advice/openDeeds.ts';
+/** What the Stove shows of a cook at one moment, be it real or rehearsed. */
+import type { Advice } from '../../../core/advice/advise.ts';
+import type { Alarms } from '../../../core/advice/alarms/engine.ts';
+import type { OtherUnit } from '../../../core/advice/alarms/readingDoubt.ts';
+import type { Belief, Followed } from '../../../core/advice/followed.ts';
+import type { OpenDeeds } from '../../../core/advice/openDeeds.ts';
 import { outlook } from '../../../core/advice/outlook.ts';
 import type { Progress } from '../../../core/advice/progress.ts';
-import type { Rehearsal } from '../../../core/advice/rehearsal.ts';
-import type { Kit } from '../../../core/pan/kit.ts';
-import type { Step, TimedDeed } from '../../../core/pan/steps.ts';
+import type { AnyEntry } from '../../../core/log/corrections.ts';
+import type { Poured } from '../../../core/lot/yield.ts';
+import type { TimedDeed } from '../../../core/pan/steps.ts';
 import { type Range, rangeOf } from '../../../core/twin/range.ts';
 import type { Unseen } from '../../../core/twin/unseen.ts';
 import { filmDepthCm, likelyHueIndex, poolColour } from '../../parts/syrupPaint.ts';
-import type { Revealing } from './revealing.ts';
+import type { Revealing } from './rehearsal/revealing.ts';
 
-/** A reading and what the twin made of it, with the syrup's colour as a film. */
+/** What the twin believed at a time, the reading that it was told then, and the syrup's colour as a film. */
 export interface Row {
   readonly timeS: number;
-  readonly readingC: number;
+  readonly readingC: number | undefined;
   readonly believedC: Range;
   readonly colour: string;
 }
@@ -26,6 +29,7 @@ export interface Ahead {
   readonly temperatureC: readonly Range[];
 }
 
+/** The clock of a rehearsal. */
 export interface Pace {
   readonly running: boolean;
   /** Cook seconds for each second: as asked for, and as this machine does it; undefined before it is measured. */
@@ -36,11 +40,23 @@ export interface Pace {
   readonly slowsForActs: boolean;
 }
 
+/** The last reading, as it came; `valueC` is null when what came was none. */
+export interface LastReading {
+  readonly id: string;
+  readonly probe: string;
+  readonly valueC: number | null;
+  readonly atS: number;
+  readonly byHand: boolean;
+  readonly used: boolean | undefined;
+  readonly otherUnit: OtherUnit | undefined;
+}
+
 export interface View {
   readonly timeS: number;
   readonly begun: boolean;
-  readonly readingC: number;
-  readonly readingAtS: number;
+  readonly reading: LastReading | undefined;
+  /** Is a reading overdue, so that the picture stands on the model alone? */
+  readonly overdue: boolean;
   readonly believedC: Range;
   readonly trendCPerMin: number;
   readonly notch: number;
@@ -50,43 +66,54 @@ export interface View {
   readonly aside: boolean;
   readonly unseen: Unseen<Range>;
   readonly open: OpenDeeds;
-  readonly pace: Pace;
+  readonly alarms: Alarms;
+  /** After the pour: what came of it. */
+  readonly poured: { readonly atS: number; readonly sugar: Poured } | undefined;
+}
+
+/** Rows that replace those from an index on: a late reading changes what was believed since. */
+export interface NewRows {
+  readonly from: number;
+  readonly rows: readonly Row[];
 }
 
 /** What the worker tells: the moment, and what is new since it last told. */
 export interface Told {
   readonly turn: number;
   readonly view: View;
-  readonly rows: readonly Row[];
+  readonly newRows: NewRows;
   readonly deeds: readonly TimedDeed[];
+  /** All that was done and said, as the log now has it, for looking back and putting right. */
+  readonly entries: readonly AnyEntry[];
   readonly ahead: Ahead | undefined;
+  readonly pace: Pace | undefined;
   readonly reveal: Revealing | undefined;
 }
 
-export const believedOf = ({ twin }: Rehearsal): Range => rangeOf(twin.members.map((m) => m.temperatureC));
-
-export function rowOf(rehearsal: Rehearsal, unseen: Unseen<Range>): Row {
+export function rowOf({ timeS, believedC, unseen, reading }: Belief): Row {
   const tone = {
     a430: unseen.a430.mid,
     hueIndex: likelyHueIndex(unseen.a430.mid),
     waterShare: Math.min(1, Math.max(0, unseen.waterShare.mid)),
   };
-  return {
-    timeS: rehearsal.twin.timeS,
-    readingC: rehearsal.readingC,
-    believedC: believedOf(rehearsal),
-    colour: poolColour(tone, filmDepthCm),
-  };
+  return { timeS, readingC: reading?.valueC, believedC, colour: poolColour(tone, filmDepthCm) };
 }
 
 /** Five minutes ahead. */
 const aheadHorizon = { reactionS: 0, everyS: 30, rows: 10, members: 16 } as const;
 
-export function aheadOf({ twin }: Rehearsal, kit: Kit): Ahead {
+export function aheadOf({ twin, kit }: Followed): Ahead {
   const { everyS, temperatureC } = outlook(twin, kit, [], aheadHorizon);
   return { fromS: twin.timeS, everyS, temperatureC: temperatureC.map(rangeOf) };
 }
 
-export function openNow({ twin, progress }: Rehearsal, kit: Kit, steps: readonly Step[]): OpenDeeds {
-  return openDeeds(situationOf({ twin, kit, steps, progress }));
+/** What is believed a little after the twin's own time, between its rows ahead; the twin's many decide on where it starts. */
+export function believedAt(timeS: number, now: Range, { fromS, everyS, temperatureC }: Ahead): Range {
+  const at = Math.max(0, (timeS - fromS) / everyS);
+  const i = Math.min(temperatureC.length - 2, Math.floor(at));
+  const [before, after, first] = [temperatureC[i], temperatureC[i + 1], temperatureC[0]];
+  if (!before || !after || !first) return now;
+  const moved = (mark: keyof Range) =>
+    now[mark] - first[mark] + before[mark] + (after[mark] - before[mark]) * Math.min(1, at - i);
+  return { low: moved('low'), mid: moved('mid'), high: moved('high') };
 }

@@ -1,6 +1,6 @@
 /** What tells a rehearsal from a live cook on every view: a striped edge, the word, and first aid in one tap. */
 import { Link } from 'wouter';
-import type { Planned } from './stove.worker.ts';
+import type { Planned } from '../planned.ts';
 
 export function Frame({ planned }: { readonly planned: Planned | undefined }) {
   return (
@@ -10,7 +10,7 @@ export function Frame({ planned }: { readonly planned: Planned | undefined }) {
         <div>
           <h1>Rehearsal</h1>
           <p className="small">
-            {planned ? `${planned.plan.request.name}, hidden pan ${planned.seed}` : 'Simulated pan'}
+            {planned ? `${planned.name}, hidden pan ${planned.begun.rehearsal?.seed ?? 1}` : 'Simulated pan'}
           </p>
         </div>
         <Link className="button first-aid" href="/care">

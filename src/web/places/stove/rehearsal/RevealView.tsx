@@ -1,20 +1,20 @@
 /** After the pour: the hidden pan against what the twin believed, and how the cook was led. */
 import { useEffect, useRef } from 'react';
 import { Link } from 'wouter';
-import type { KitchenName } from '../../../core/advice/reveal.ts';
-import { Drop } from '../../parts/Drop.tsx';
-import { clock, ebcOf } from '../../parts/figures.ts';
-import { likelyHueIndex } from '../../parts/syrupPaint.ts';
-import { useTemperatureUnit } from '../../parts/TemperatureUnit.tsx';
-import { inUnit } from '../../parts/temperature.ts';
+import type { KitchenName } from '../../../../core/advice/reveal.ts';
+import { Drop } from '../../../parts/Drop.tsx';
+import { clock, ebcOf } from '../../../parts/figures.ts';
+import { likelyHueIndex } from '../../../parts/syrupPaint.ts';
+import { useTemperatureUnit } from '../../../parts/TemperatureUnit.tsx';
+import { inUnit } from '../../../parts/temperature.ts';
+import type { Planned } from '../planned.ts';
+import { unseenWords } from '../Unseen.tsx';
 import type { Revealing } from './revealing.ts';
 import { type TellingWords, ToldTable } from './ToldTable.tsx';
-import { unseenWords } from './Unseen.tsx';
 
 interface RevealProps {
   readonly reveal: Revealing;
-  readonly seed: number;
-  readonly members: number;
+  readonly planned: Planned;
   readonly onAgain: () => void;
 }
 
@@ -31,7 +31,7 @@ const kitchenWords: Readonly<Record<KitchenName, TellingWords>> = {
   thermometerLagS: { name: 'Thermometer’s lag', show: tenths, after: ' s' },
 };
 
-export function RevealView({ reveal, seed, members, onAgain }: RevealProps) {
+export function RevealView({ reveal, planned, onAgain }: RevealProps) {
   const { unit } = useTemperatureUnit();
   const title = useRef<HTMLHeadingElement>(null);
   // The card that had the focus is gone: what is new is read from its start.
@@ -70,12 +70,16 @@ export function RevealView({ reveal, seed, members, onAgain }: RevealProps) {
         </dl>
         <p>
           {inside} of {pan.length + kitchen.length} hidden values lie within what the twin held likely (8 in 10 should,
-          over many cooks). The twin had {members} pans and the thermometer alone; hidden pan {seed}.
+          over many cooks). The twin had {planned.members} pans and the thermometer alone; hidden pan{' '}
+          {planned.begun.rehearsal?.seed}.
         </p>
         <p className="buttons">
           <button type="button" className="main" onClick={onAgain}>
             Rehearse again on another pan
           </button>
+          <Link className="button" href="/stove/cook">
+            Cook it for real
+          </Link>
           <Link className="button" href="/">
             Back to the Desk
           </Link>

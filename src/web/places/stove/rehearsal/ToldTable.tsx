@@ -1,7 +1,7 @@
 /** Hidden values beside the ranges that the twin held likely, drawn and in numbers. */
 
-import type { Revealed } from '../../../core/advice/reveal.ts';
-import type { Range } from '../../../core/twin/range.ts';
+import type { Revealed } from '../../../../core/advice/reveal.ts';
+import type { Range } from '../../../../core/twin/range.ts';
 
 /** How a value is told: its name, its figure, and what stands after it. */
 export interface TellingWords {

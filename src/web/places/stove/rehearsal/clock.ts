@@ -1,5 +1,5 @@
 /** The clock of a rehearsal: cook time against real time. It never hurries to catch up: what the machine can't do, it does later. */
-import type { Pace } from './view.ts';
+import type { Pace } from '../view.ts';
 
 interface Clocked {
   /** Does the cook ask for real pace just now? */

@@ -1,0 +1,100 @@
+/** A cook on the screen: alarms, the glance, one piece of advice, deeds, and what can't be seen. Real and rehearsed cooks look alike. */
+import { type ReactNode, useState } from 'react';
+import { useTemperatureUnit } from '../../parts/TemperatureUnit.tsx';
+import { inUnit } from '../../parts/temperature.ts';
+import { AdviceCard } from './AdviceCard.tsx';
+import { useActs } from './acts.ts';
+import { alarmAnswers } from './alarmAnswers.ts';
+import { AlarmStrip } from './alarms/AlarmStrip.tsx';
+import { Beside } from './Beside.tsx';
+import { CookLine } from './CookLine.tsx';
+import { cardOf } from './card.ts';
+import type { Cooked } from './cooked.ts';
+import { DeedButtons } from './DeedButtons.tsx';
+import type { Cook } from './deedWords.ts';
+import { Glance } from './Glance.tsx';
+import { LogBook } from './LogBook.tsx';
+import { SpoonTest } from './SpoonTest.tsx';
+import { TellingSwitches } from './telling/TellingSwitches.tsx';
+import { useTelling } from './telling/useTelling.ts';
+import { Unseen } from './Unseen.tsx';
+
+interface CookViewProps {
+  readonly cooked: Cooked;
+  /** Right below the card: the clock of a rehearsal, the thermometer of a real cook. */
+  readonly below: ReactNode;
+  /** At the very end. */
+  readonly ending: ReactNode;
+}
+
+export function CookView({ cooked, below, ending }: CookViewProps) {
+  const { unit } = useTemperatureUnit();
+  const acts = useActs();
+  const [held, setHeld] = useState<Cooked>();
+  const { view, planned } = cooked;
+  const { begun } = planned;
+  const cook: Cook = {
+    kit: begun.kit,
+    steps: begun.steps,
+    notch: view.notch,
+    partsGiven: view.progress.partsGiven,
+    stepIndex: view.progress.stepIndex,
+  };
+  const card = cardOf(view, cook, cooked.ahead, unit);
+  const telling = useTelling({
+    alarms: view.alarms,
+    cardKey: card.key,
+    cardUrgency: card.urgency,
+    cardWords: `${card.title}.`,
+    numberWords: `${inUnit(view.believedC.mid, unit).toFixed(0)} degrees.`,
+  });
+  const shown = held ?? cooked;
+  const alarmActions = {
+    seen: (alarm: string) => acts.say('seen', { alarm }),
+    putAside: (alarm: string, forS: number, reason: string) =>
+      acts.say('putAside', { alarm, forS: Math.max(1, forS), reason }),
+  };
+  return (
+    <>
+      <AlarmStrip
+        alarms={view.alarms}
+        timeS={view.timeS}
+        actions={alarmActions}
+        answers={alarmAnswers(view, acts, unit)}
+        whenCalm={<FoamButton cooked={cooked} />}
+      />
+      <div className="cooking">
+        <Glance view={shown.view} steps={begun.steps} mode={begun.mode} />
+        <AdviceCard card={card} aside={view.aside} />
+        <Beside
+          last={cooked.entries.at(-1)}
+          cook={cook}
+          timeS={view.timeS}
+          heldAtS={held?.view.timeS}
+          onHold={() => setHeld(held ? undefined : cooked)}
+        />
+        {below}
+        <TellingSwitches telling={telling} />
+        <DeedButtons view={view} cook={cook} mode={begun.mode} />
+        <SpoonTest view={view} />
+      </div>
+      <div className="watching">
+        <Unseen view={shown.view} />
+        <CookLine cooked={shown} />
+        <LogBook entries={cooked.entries} cook={cook} />
+        {ending}
+      </div>
+    </>
+  );
+}
+
+/** The one thing that no instrument here sees. */
+function FoamButton({ cooked }: { readonly cooked: Cooked }) {
+  const acts = useActs();
+  if (!cooked.view.begun) return null;
+  return (
+    <button type="button" className="foam" onClick={() => acts.say('foam', { rising: true })}>
+      Foam rises!
+    </button>
+  );
+}

@@ -1,0 +1,134 @@
+/** A real cook, followed by its log: on this device alone or with others, with the server or without. */
+import { useEffect, useSyncExternalStore } from 'react';
+import { Link } from 'wouter';
+import { clock } from '../../../parts/figures.ts';
+import { useTitle } from '../../../parts/useTitle.ts';
+import { ActsProvider } from '../acts.ts';
+import { AlarmReportView } from '../alarms/AlarmReportView.tsx';
+import { CookLine } from '../CookLine.tsx';
+import { CookView } from '../CookView.tsx';
+import { LogBook } from '../LogBook.tsx';
+import { SetAndBreak } from '../setting/SetAndBreak.tsx';
+import { linkWords, modeWords } from './liveWords.ts';
+import { acts, type Live, liveNow, openLive, subscribe, takeOver } from './session.ts';
+import { Thermometer } from './Thermometer.tsx';
+
+export function LivePlace({ id }: { readonly id: string }) {
+  const live = useSyncExternalStore(subscribe, liveNow);
+  useEffect(() => void openLive(id), [id]);
+  const mine = live?.id === id ? live : undefined;
+  useTitle(mine?.cooked ? `${mine.cooked.planned.name} · Stove` : 'A cook · Stove');
+  return (
+    <main id="main" className="stove live">
+      <Strip live={mine} />
+      {mine?.writer === 'elsewhere' && (
+        <p className="notice" role="status">
+          This cook is written in another tab of this device: here it can only be watched.{' '}
+          <button type="button" onClick={takeOver}>
+            Write here instead
+          </button>
+        </p>
+      )}
+      {mine?.failed !== undefined && <p role="alert">This could not be computed: {mine.failed}</p>}
+      {mine && !mine.cooked && mine.failed === undefined && <Waiting live={mine} />}
+      {mine?.cooked && (
+        <ActsProvider value={acts}>
+          <Cooking live={mine} />
+        </ActsProvider>
+      )}
+    </main>
+  );
+}
+
+function Strip({ live }: { readonly live: Live | undefined }) {
+  const { cooked, link } = live ?? {};
+  return (
+    <header className="strip">
+      <div>
+        <h1>{cooked?.planned.name ?? 'A cook'}</h1>
+        <p className="small">
+          <span data-role="mode">{cooked ? modeWords(cooked.view) : 'Opening'}</span>
+          {'. '}
+          <span data-role="link" data-state={link?.state}>
+            {link && linkWords(link)}
+          </span>
+        </p>
+      </div>
+      <Link className="button first-aid" href="/care">
+        First aid
+      </Link>
+    </header>
+  );
+}
+
+function Waiting({ live }: { readonly live: Live }) {
+  return (
+    <div className="preparing">
+      <p role="status">
+        {live.link?.state === 'live'
+          ? 'The server does not know this cook, and neither does this device.'
+          : 'Waiting for the log of this cook.'}
+      </p>
+      <p>
+        <Link href="/stove/cook">To the cooks</Link>
+      </p>
+    </div>
+  );
+}
+
+function Cooking({ live }: { readonly live: Live }) {
+  const { id, cooked } = live;
+  if (!cooked) return null;
+  const { view, planned, entries } = cooked;
+  const { begun } = planned;
+  if (!view.poured) {
+    return (
+      <CookView
+        cooked={cooked}
+        below={<Thermometer view={view} cookId={id} />}
+        ending={<GiveUp ended={live.ended} />}
+      />
+    );
+  }
+  const poured = entries.find(({ kind }) => kind === 'poured');
+  const cook = { ...view.progress, kit: begun.kit, steps: begun.steps, notch: view.notch };
+  return (
+    <>
+      <div className="cooking">
+        <p>Poured after {clock(view.poured.atS / 60)}.</p>
+        <SetAndBreak
+          poured={view.poured.sugar}
+          pouredMs={poured?.trueMs ?? 0}
+          plan={{ request: begun.request as never }}
+          kit={begun.kit}
+          planId={begun.planId}
+          cookId={id}
+          onLotMade={() => !live.ended && acts.say('ended', { how: 'done' })}
+        />
+      </div>
+      <div className="watching">
+        <CookLine cooked={cooked} />
+        <AlarmReportView history={view.alarms.history} untilS={view.poured.atS} />
+        <LogBook entries={entries} cook={cook} />
+        <p>
+          <a className="button" href={`/api/cooks/${id}/file`} download>
+            Save the log as a file
+          </a>
+        </p>
+      </div>
+    </>
+  );
+}
+
+function GiveUp({ ended }: { readonly ended: boolean }) {
+  if (ended) return <p>This cook was ended. What is noted now still goes into its log.</p>;
+  return (
+    <details className="give-up">
+      <summary>Give this cook up</summary>
+      <p>Heat off first. The log is kept.</p>
+      <button type="button" onClick={() => acts.say('ended', { how: 'abandoned' })}>
+        Give it up
+      </button>
+    </details>
+  );
+}

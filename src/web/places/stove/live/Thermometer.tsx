@@ -1,0 +1,89 @@
+/** What the thermometer shows: typed by large steppers, or sent by the thermometer itself. */
+import { useState } from 'react';
+import { readingAsReceived } from '../../../../core/log/readingAsReceived.ts';
+import { useTemperatureUnit } from '../../../parts/TemperatureUnit.tsx';
+import { degrees, inUnit } from '../../../parts/temperature.ts';
+import { useActs } from '../acts.ts';
+import { Stepper } from '../Stepper.tsx';
+import type { View } from '../view.ts';
+import { likelySlips } from './slips.ts';
+
+const byHand = 'by hand';
+
+export function Thermometer({ view, cookId }: { readonly view: View; readonly cookId: string }) {
+  const { unit } = useTemperatureUnit();
+  const acts = useActs();
+  const expected = Math.round(inUnit(view.believedC.mid, unit));
+  // Until it is touched it goes along with what is expected.
+  const [typed, setTyped] = useState<number>();
+  const [asked, setAsked] = useState<number>();
+  const value = typed ?? expected;
+  const ucum = unit === 'C' ? 'Cel' : '[degF]';
+
+  function keep(shown: number, vouched: boolean) {
+    acts.say('reading', { ...readingAsReceived(byHand, shown, ucum), quality: 'byHand' });
+    if (vouched) acts.say('vouched', { probe: byHand });
+    setTyped(undefined);
+    setAsked(undefined);
+  }
+  const slips = likelySlips(value, unit, view.believedC);
+
+  return (
+    <section className="thermometer" aria-labelledby="thermometer">
+      <h2 id="thermometer">Thermometer</h2>
+      {asked === undefined ? (
+        <>
+          <Stepper
+            label={`It shows, °${unit}`}
+            value={value}
+            steps={[1, 5]}
+            range={unit === 'C' ? [-20, 220] : [0, 430]}
+            onChange={setTyped}
+          />
+          <button
+            type="button"
+            className="main keep-reading"
+            onClick={() => (slips ? setAsked(value) : keep(value, false))}
+          >
+            Keep {value} °{unit}
+          </button>
+        </>
+      ) : (
+        <div role="alertdialog" aria-label={`Really ${asked} °${unit}?`} className="slip">
+          <p>
+            <strong>
+              Really {asked} °{unit}?
+            </strong>{' '}
+            Expected: about {degrees(view.believedC.mid, unit)}.
+          </p>
+          {slips?.map((slip) => (
+            <button key={slip} type="button" className="main" onClick={() => keep(slip, false)}>
+              It was {slip} °{unit}
+            </button>
+          ))}
+          <button type="button" onClick={() => keep(asked, true)}>
+            Yes, {asked} °{unit}: the thermometer is right
+          </button>
+          <button type="button" onClick={() => setAsked(undefined)}>
+            Look again
+          </button>
+        </div>
+      )}
+      <details>
+        <summary>A thermometer that sends by itself</summary>
+        <p className="small">
+          Whatever can send over the network, to the address of this page. One line does it, with C or F as its unit:
+        </p>
+        <pre className="small">
+          <code>{curlLine(cookId, unit)}</code>
+        </pre>
+        <p className="small quiet">Every 5 to 10 s is plenty. When it falls silent, an alarm says so.</p>
+      </details>
+    </section>
+  );
+}
+
+function curlLine(cook: string, unit: 'C' | 'F'): string {
+  const example = unit === 'C' ? '131.5' : '268.7';
+  return `curl -H 'content-type: text/plain' -d ${example} '${location.origin}/api/readings?unit=${unit}&cook=${cook}'`;
+}

@@ -1,0 +1,88 @@
+/** A rehearsal of the plan on the Desk, on a simulated pan whose properties nobody is told. */
+import { useEffect, useSyncExternalStore } from 'react';
+import { Link, useSearch } from 'wouter';
+import { useTitle } from '../../../parts/useTitle.ts';
+import { freshDraft, keptDraft } from '../../desk/draft.ts';
+import { Refused } from '../../desk/Refused.tsx';
+import { ActsProvider } from '../acts.ts';
+import { CookLine } from '../CookLine.tsx';
+import { CookView } from '../CookView.tsx';
+import type { Cooked } from '../cooked.ts';
+import { anySeed, wishesOf } from './address.ts';
+import { ClockControls } from './ClockControls.tsx';
+import { Frame } from './Frame.tsx';
+import { RevealView } from './RevealView.tsx';
+import { acts, clockActs, rehearse, sessionNow, subscribe } from './session.ts';
+
+const usualSpeed = 10;
+
+export function RehearsalPlace() {
+  const session = useSyncExternalStore(subscribe, sessionNow);
+  const wishes = wishesOf(useSearch());
+  const begin = (anew: boolean) => {
+    const draft = keptDraft() ?? freshDraft;
+    const seed = (anew ? undefined : wishes.seed) ?? anySeed();
+    rehearse({ request: draft.aim.good, kit: draft.kit.good, seed, speed: wishes.speed ?? usualSpeed }, anew);
+  };
+  // biome-ignore lint/correctness/useExhaustiveDependencies: once, when the place is opened; what the Desk holds can't change meanwhile
+  useEffect(() => {
+    begin(false);
+    // Nobody is at a stove that is out of view.
+    return () => clockActs.run(false);
+  }, []);
+
+  const ready = session.kind === 'ready' ? session.cooked : undefined;
+  useTitle(ready ? `Rehearsal: ${ready.planned.name} · Stove` : 'Rehearsal · Stove');
+  return (
+    <main id="main" className="stove">
+      <Frame planned={ready?.planned} />
+      {session.kind === 'refused' && (
+        <>
+          <Refused refusals={session.refusals} />
+          <p className="to-desk">
+            <Link href="/">Change it on the Desk</Link>
+          </p>
+        </>
+      )}
+      {session.kind === 'failed' && <p role="alert">This could not be computed: {session.message}</p>}
+      {(session.kind === 'none' || session.kind === 'preparing') && (
+        <p className="preparing" role="status">
+          The hidden pan and its twin are being made.
+        </p>
+      )}
+      {ready && <Rehearsal cooked={ready} onAgain={() => begin(true)} />}
+    </main>
+  );
+}
+
+function Rehearsal({ cooked, onAgain }: { readonly cooked: Cooked; readonly onAgain: () => void }) {
+  const { reveal, planned, pace, view } = cooked;
+  if (reveal) {
+    return (
+      <>
+        <RevealView reveal={reveal} planned={planned} onAgain={onAgain} />
+        <div className="watching">
+          <CookLine cooked={cooked} />
+        </div>
+      </>
+    );
+  }
+  return (
+    <ActsProvider value={acts}>
+      <CookView
+        cooked={cooked}
+        below={pace && <ClockControls pace={pace} begun={view.begun} />}
+        ending={
+          <p className="buttons ending">
+            <button type="button" onClick={onAgain}>
+              Start over on another pan
+            </button>
+            <Link className="button" href="/stove/cook">
+              Cook it for real
+            </Link>
+          </p>
+        }
+      />
+    </ActsProvider>
+  );
+}
