@@ -58,9 +58,9 @@ describe('umberpan handbook', { timeout: 30_000 }, () => {
       umberpan('handbook boiling-point --sucrose 99.8 --json'),
     ]);
     expect(plain).toMatchObject({ code: 2, stdout: '' });
-    expect(plain.stderr).toContain('0 to 99.5 % solids');
+    expect(plain.stderr).toContain('--sucrose is 99.8 %; allowed: 0 to 99.5 %');
     expect(asked).toMatchObject({ code: 2, stdout: '' });
-    expect(JSON.parse(asked.stderr).error).toMatchObject({ kind: 'outsideRange', field: 'boiling-point' });
+    expect(JSON.parse(asked.stderr).error).toMatchObject({ kind: 'outsideRange', field: '--sucrose' });
   });
 
   test('a mistyped property is misuse, and the one that was meant is named', async () => {

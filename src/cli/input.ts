@@ -35,7 +35,7 @@ export function quantity<D extends Dimension>(
     placeholder: `<${dimension}>`,
     meaning,
     required: true,
-    read: (text, flag) => within(understood(text, dimension, flag), range, { text, flag, allowed }),
+    read: (text, flag) => within(understood({ text, flag, allowed }, dimension), range, { text, flag, allowed }),
   };
 }
 
@@ -46,13 +46,13 @@ export function percent(meaning: string, range: Range = [0, 1]): Input<number> {
     placeholder: '<percent>',
     meaning,
     required: true,
-    read: (text, flag) => within(understood(text, 'fraction', flag, '%'), range, { text, flag, allowed }),
+    read: (text, flag) => within(understood({ text, flag, allowed }, 'fraction', '%'), range, { text, flag, allowed }),
   };
 }
 
-/** A plain number in a fixed unit. */
-export function number(meaning: string, range: Range, unit = ''): Input<number> {
-  const allowed = `${range[0]} to ${range[1]}${unit && ` ${unit}`}`;
+/** A plain number in a fixed unit. Nothing is converted, so its limits are exact. */
+export function number(meaning: string, [low, high]: Range, unit = ''): Input<number> {
+  const allowed = `${low} to ${high}${unit && ` ${unit}`}`;
   return {
     placeholder: '<number>',
     meaning: unit ? `${meaning}, ${unit}` : meaning,
@@ -60,20 +60,27 @@ export function number(meaning: string, range: Range, unit = ''): Input<number> 
     read: (text, flag) => {
       const value = writtenNumber(text);
       if (typeof value !== 'number') misused(flag, text, value.trouble, allowed);
-      return within(value, range, { text, flag, allowed });
+      if (!(value >= low && value <= high)) outside({ text, flag, allowed });
+      return value;
     },
   };
 }
 
 /** A count or a seed. */
-export function wholeNumber(meaning: string, range: Range): Input<number> {
-  const any = number(meaning, range);
-  const read = (text: string, flag: string): number => {
-    const value = any.read(text, flag);
-    if (!Number.isInteger(value)) misused(flag, text, 'is not whole', `whole numbers, ${range.join(' to ')}`);
-    return value;
+export function wholeNumber(meaning: string, [low, high]: Range): Input<number> {
+  const allowed = `whole numbers, ${low} to ${high}`;
+  return {
+    placeholder: '<number>',
+    meaning,
+    required: true,
+    read: (text, flag) => {
+      const value = writtenNumber(text);
+      if (typeof value !== 'number') misused(flag, text, value.trouble, allowed);
+      if (!(value >= low && value <= high)) outside({ text, flag, allowed });
+      if (!Number.isInteger(value)) misused(flag, text, 'is not whole', allowed);
+      return value;
+    },
   };
-  return { ...any, read };
 }
 
 /** One word of a list. */
@@ -131,28 +138,31 @@ export function readAll<I extends Inputs>(inputs: I, texts: Texts): Given<I> {
   return Object.fromEntries(values) as Given<I>;
 }
 
-function understood<D extends Dimension>(text: string, dimension: D, flag: string, unit?: UnitOf<D>): number {
-  try {
-    return parseQuantity(text, dimension, unit);
-  } catch (error) {
-    if (!(error instanceof QuantityError)) throw error;
-    const message = `${flag}: ${error.message.slice(error.message.indexOf(': ') + 2)}`;
-    throw new Stop({ kind: 'misused', field: flag, value: text, allowed: dimensions[dimension].example, message });
-  }
-}
-
 interface Entered {
   readonly text: string;
   readonly flag: string;
   readonly allowed: string;
 }
 
-/** A hair beyond a limit is rounding of a conversion, not a wish. */
-function within(value: number, [low, high]: Range, { text, flag, allowed }: Entered): number {
-  const slack = 1e-9 * Math.max(1, Math.abs(high));
-  if (!(value >= low - slack && value <= high + slack)) {
-    const message = `${flag}: '${text}' is outside the range; allowed: ${allowed}`;
-    throw new Stop({ kind: 'outsideRange', field: flag, value: text, allowed, message });
+function understood<D extends Dimension>(entered: Entered, dimension: D, unit?: UnitOf<D>): number {
+  const { text, flag, allowed } = entered;
+  try {
+    return parseQuantity(text, dimension, unit);
+  } catch (error) {
+    if (!(error instanceof QuantityError)) throw error;
+    if (error.impossible) outside(entered);
+    misused(flag, text, `${error.trouble}; write ${dimensions[dimension].example}`, allowed);
   }
+}
+
+function outside({ text, flag, allowed }: Entered): never {
+  const message = `${flag}: '${text}' is outside the range; allowed: ${allowed}`;
+  throw new Stop({ kind: 'outsideRange', field: flag, value: text, allowed, message });
+}
+
+/** A hair beyond a limit is rounding of a conversion, not a wish. */
+function within(value: number, [low, high]: Range, entered: Entered): number {
+  const slack = (limit: number) => 1e-9 * Math.abs(limit) + 1e-12 * (high - low);
+  if (!(value >= low - slack(low) && value <= high + slack(high))) outside(entered);
   return Math.min(high, Math.max(low, value));
 }

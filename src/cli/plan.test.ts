@@ -26,6 +26,7 @@ describe('umberpan plan', { timeout: 30_000 }, () => {
       'invert',
       'roast',
       'goggles',
+      '1 tsp, 4.9 mL of cold water',
       'never water onto alkali',
     ]) {
       expect(stdout).toContain(words);
@@ -89,6 +90,8 @@ describe('umberpan plan', { timeout: 30_000 }, () => {
 
   test.each([
     ['--mass 10g', ['--mass', '10g', '100 g to 5000 g']],
+    ['--mass=-5g', ['--mass', '-5g', '100 g to 5000 g']],
+    ['--mass -5g', ['--mass', '-5g', '100 g to 5000 g']],
     ['--kit /does/not/exist', ['--kit', 'ENOENT']],
     ['--mas 400g', ['--mass']],
   ])('%s is misuse, and the message helps', async (line, words) => {

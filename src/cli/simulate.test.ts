@@ -84,6 +84,8 @@ describe('umberpan simulate', { timeout: 30_000 }, () => {
 
   test.each([
     ['--draws 0', '--draws'],
+    ['--seed -1', "--seed: '-1' is outside the range; allowed: whole numbers, 0 to 2147483647"],
+    ['--seed 2147483648', '0 to 2147483647'],
     ['--csv --json', 'cannot be used'],
     ['--plan - --mass 300g', '--mass'],
   ])('%s is misuse, and the message helps', async (line, words) => {

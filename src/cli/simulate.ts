@@ -6,7 +6,7 @@ import { write, writeJson } from './output.ts';
 import { addPlanOptions } from './plan/planOptions.ts';
 import { stopping } from './stop.ts';
 
-const runInputs = {
+export const runInputs = {
   draws: usually(wholeNumber('cooks drawn from what is uncertain', [2, 10_000]), '64'),
   seed: usually(wholeNumber('of the draws; the same seed gives the same cooks', [0, 2 ** 31 - 1]), '1'),
   every: usually(quantity('duration', 'distance of the rows of the course', 's', [1, 3600]), '10s'),

@@ -14,13 +14,15 @@ const citricKgPerMol = 0.192124;
 /** Equivalents of base in a kg of pure alkali. */
 const equivalentsPerKg = { naoh: 1 / MOLAR_MASS.naoh, lime: 2 / MOLAR_MASS.caoh2 };
 
+const leftOut = 'The range leaves out how well the alkali was weighed and how much of it the sugar has spent.';
+
 export const alkaliEntries = [
   entry({
     name: 'ph-after-alkali',
     meaning: 'hot pH when alkali has mixed in, before the sugar spends it (that takes about a minute)',
     unit: '[pH]',
     valid: 'up to 12 g/kg of alkali, 1 to 60 % water, 60 to 160 °C',
-    source: 'charge balance of src/core/reactions/acidity.ts',
+    source: 'balance of charges: alkali, acids, the sugar itself, malt',
     mark: 'derived',
     example: '--dose 5 --malt 8 --water 8',
     inputs: {
@@ -55,9 +57,7 @@ export const alkaliEntries = [
       const tooMuch = equivalents > limits.alkaliPerSugar.value + 1e-9;
       return {
         ...drawn(ph),
-        note: tooMuch
-          ? `Caution: a plan would be refused: ${limits.alkaliPerSugar.reason}.`
-          : 'the range leaves out how well the alkali was weighed and how much the sugar has spent',
+        note: tooMuch ? `Caution: no plan takes so much; ${limits.alkaliPerSugar.reason}. ${leftOut}` : leftOut,
         further: { 'equivalents_eq/kg': equivalents },
       };
     },

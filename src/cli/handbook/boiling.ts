@@ -5,7 +5,16 @@ import { boilingPointOfWaterC } from '../../core/matter/water.ts';
 import { number, percent } from '../input.ts';
 import { entry } from './entry.ts';
 import { between, giveFactor, normal, z90 } from './range.ts';
-import { air, composition, drySolidsOf, drySugar, pressurePaOf, syrupOf, temperature } from './syrupInputs.ts';
+import {
+  air,
+  composition,
+  drySolidsOf,
+  drySugar,
+  pressurePaOf,
+  requireBoiling,
+  syrupOf,
+  temperature,
+} from './syrupInputs.ts';
 
 const activitySource =
   'form of Starzak & Peacock 1997, Zuckerindustrie 122, refitted; mixtures by equal activity, Stokes & Robinson 1966, J. Phys. Chem. 70:2126';
@@ -14,6 +23,13 @@ const share = (fraction: number) => 100 * fraction;
 
 /** No published table of invert syrup reaches beyond this share of solids. */
 const invertTableEnd = 0.72;
+
+function spreadNote(solids: number, sucroseShare: number): string {
+  if (solids === 0) return 'water alone';
+  return solids > invertTableEnd && sucroseShare < 1
+    ? 'the range is the spread of the published sucrose tables; for other sugars no table reaches beyond 72 % solids'
+    : 'the range is the spread of the published tables';
+}
 
 export const boilingEntries = [
   entry({
@@ -26,16 +42,13 @@ export const boilingEntries = [
     example: '--sucrose 85',
     inputs: { ...composition, ...air },
     compute: (given) => {
-      const { solids, dry } = syrupOf(given);
+      const { solids, dry } = syrupOf(given, ACTIVITY_MAX_SOLIDS);
       const pressurePa = pressurePaOf(given);
       const sdK = boilingPointSdC(solids);
       const waterBoilsC = boilingPointOfWaterC(pressurePa);
       return {
         ...normal(boilingPointC(solids, dry, pressurePa), sdK, waterBoilsC),
-        note:
-          solids > invertTableEnd && dry.sucrose < 1
-            ? 'the range is the spread of the published sucrose tables; for other sugars no table reaches beyond 72 % solids'
-            : 'the range is the spread of the published tables',
+        note: spreadNote(solids, dry.sucrose),
         further: { sd_K: sdK, water_boils_Cel: waterBoilsC, pressure_Pa: pressurePa },
       };
     },
@@ -52,6 +65,7 @@ export const boilingEntries = [
     compute: (given) => {
       const dry = drySolidsOf(given);
       const pressurePa = pressurePaOf(given);
+      requireBoiling(given.temperature, dry, pressurePa);
       const solids = solidsAtBoil(given.temperature, dry, pressurePa);
       const errorK = z90 * boilingPointSdC(Math.min(solids, ACTIVITY_MAX_SOLIDS));
       const solidsAt = (t: number): number => {
@@ -80,7 +94,7 @@ export const boilingEntries = [
     example: '--glucose 41 --fructose 41 --temperature 25C',
     inputs: { ...composition, temperature: temperature('syrup temperature', -20, 200) },
     compute: (given) => {
-      const { solids, dry } = syrupOf(given);
+      const { solids, dry } = syrupOf(given, ACTIVITY_MAX_SOLIDS);
       const at = (theta: number) => waterActivity(solids, given.temperature, dry, theta);
       return between(at(0), at(-z90), at(z90));
     },
@@ -104,7 +118,7 @@ export const boilingEntries = [
         const ratio = waterPerSolids(given.activity, given.temperature, dry, theta);
         return share(ratio / (1 + ratio));
       };
-      return { ...between(at(0), at(-z90), at(z90)), note: 'not for the glass, which holds a little more' };
+      return { ...between(at(0), at(-z90), at(z90)), note: 'not for candy that is a glass, which holds a little more' };
     },
   }),
   entry({
@@ -115,7 +129,7 @@ export const boilingEntries = [
     source: 'temperature slope of the activity equation (Gibbs-Helmholtz)',
     mark: 'derived',
     example: '--sucrose 95',
-    inputs: { sucrose: percent('sucrose, per cent of the mass') },
-    compute: ({ sucrose }) => giveFactor(bindingHeatJPerKg(sucrose), 2),
+    inputs: { sucrose: percent('sucrose, per cent of the mass', [0, ACTIVITY_MAX_SOLIDS]) },
+    compute: ({ sucrose }) => giveFactor(bindingHeatJPerKg(sucrose), 2, 'error assumed'),
   }),
 ];

@@ -27,10 +27,12 @@ const scales = {
 function a430Of({ a430, ebc, srm }: Given<typeof scales>): number {
   const given = [a430, ebc && a430FromEbc(ebc), srm && a430FromSrm(srm)].filter((value) => value !== undefined);
   const [value] = given;
-  if (given.length !== 1 || value === undefined) {
-    throw new Stop({ kind: 'misused', field: '--a430', message: 'give one of --a430, --ebc and --srm' });
-  }
+  if (given.length !== 1 || value === undefined) throw oneScale('--a430, --ebc and --srm');
   return value;
+}
+
+function oneScale(names: string): Stop {
+  return new Stop({ kind: 'misused', field: '--a430', message: `give one of ${names}` });
 }
 
 const hue = optional(
@@ -39,6 +41,10 @@ const hue = optional(
 
 function hueOf(given: number | undefined, specific430: number): number {
   return given ?? expectedHueIndex(specific430, 0).mean;
+}
+
+function hueText(given: number | undefined, hueIndex: number): string {
+  return given === undefined ? `${hueIndex.toFixed(1)}, as expected of a cooked sugar (assumed)` : String(hueIndex);
 }
 
 export const colourEntries = [
@@ -62,6 +68,8 @@ export const colourEntries = [
       // Loaded here, because a colour-science library of many files comes with it.
       const { syrupColour, syrupLab } = await import('../../core/colour/syrup.ts');
       const { r, g, b, clipped } = syrupColour(a430, 100 * given.path, hueIndex);
+      const { l, a, b: yellow } = syrupLab(a430, 100 * given.path, hueIndex);
+      const lab = [l, a, yellow];
       return {
         ...exact(ebcFromA430(a430)),
         note: 'EBC and SRM are definitions; ICUMSA takes the liquid for a 10 % w/w solution; the look rests on the hue index',
@@ -71,7 +79,13 @@ export const colourEntries = [
           hueIndex,
           srgb: [r, g, b],
           srgbClipped: clipped,
-          lab: Object.values(syrupLab(a430, 100 * given.path, hueIndex)),
+          lab,
+        },
+        inWords: {
+          hueIndex: hueText(given.hue, hueIndex),
+          srgb: `${r}, ${g}, ${b}${clipped ? ', as near as a screen comes to it' : ''}`,
+          srgbClipped: undefined,
+          lab: lab.map((each) => each.toFixed(1).replace(/^-(0\.0)$/, '$1')).join(', '),
         },
       };
     },
@@ -102,15 +116,23 @@ export const colourEntries = [
     name: 'a430',
     meaning: 'absorbance at 430 nm, of 1 cm, from EBC or SRM, or of a 10 % w/w solution from ICUMSA colour',
     unit: '/cm',
-    valid: 'A430 0 to 100 per cm',
+    valid: 'A430 0 to 100 per cm, ICUMSA 0 to 1,000,000 IU',
     source: `${definitions}; ICUMSA GS1/3-7, GS2/3-10`,
     mark: 'seen',
     example: '--ebc 60',
     inputs: { ...scales, icumsa: optional(number('ICUMSA colour of the dry sugar', [0, 1e6], 'IU')), hue },
     compute: (given) => {
-      if (given.icumsa === undefined) return exact(a430Of(given));
-      const hueIndex = hueOf(given.hue, given.icumsa / 1e6);
-      return { ...giveShare(gramsPerLitre * specificFromIcumsa(given.icumsa, hueIndex), 0.1), further: { hueIndex } };
+      const { icumsa } = given;
+      const others = [given.a430, given.ebc, given.srm].filter((each) => each !== undefined).length;
+      if (others + (icumsa === undefined ? 0 : 1) !== 1) throw oneScale('--a430, --ebc, --srm and --icumsa');
+      if (icumsa === undefined) return exact(a430Of(given));
+      const hueIndex = hueOf(given.hue, icumsa / 1e6);
+      return {
+        ...giveShare(gramsPerLitre * specificFromIcumsa(icumsa, hueIndex), 0.1, 'error assumed'),
+        mark: 'derived',
+        further: { hueIndex },
+        inWords: { hueIndex: hueText(given.hue, hueIndex) },
+      };
     },
   }),
   entry({
@@ -118,7 +140,7 @@ export const colourEntries = [
     meaning: 'ICUMSA colour (420 nm) of a sugar from the colour of its 10 % w/w solution',
     unit: '{IU}',
     valid: 'A430 0 to 100 per cm',
-    source: 'ICUMSA GS1/3-7, GS2/3-10; step from 430 to 420 nm by the hue index (derived)',
+    source: 'ICUMSA GS1/3-7, GS2/3-10; step from 430 to 420 nm by the hue index',
     mark: 'derived',
     example: '--ebc 60',
     inputs: { ...scales, hue, solids: usually(percent('dry solids of the sugar, per cent', [0.01, 1]), '100') },
@@ -126,9 +148,10 @@ export const colourEntries = [
       const specific = a430Of(given) / gramsPerLitre / given.solids;
       const hueIndex = hueOf(given.hue, specific);
       return {
-        ...giveShare(icumsaFromSpecific(specific, hueIndex), 0.1),
+        ...giveShare(icumsaFromSpecific(specific, hueIndex), 0.1, 'error assumed'),
         note: 'measured at pH 7 by the method; the acid of beer pales some of it',
         further: { hueIndex },
+        inWords: { hueIndex: hueText(given.hue, hueIndex) },
       };
     },
   }),

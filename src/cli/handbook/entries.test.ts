@@ -6,6 +6,7 @@ import { reactionParameters } from '../../core/reactions/parameters.ts';
 import { amount, amountCount, createRates } from '../../core/reactions/rates.ts';
 import { flagOf } from '../input.ts';
 import { Stop } from '../stop.ts';
+import { answerText } from './answerText.ts';
 import { entries } from './entries.ts';
 import { rateFacts, rateNames } from './rates.ts';
 
@@ -173,9 +174,18 @@ test('colour scales follow the reference table', async () => {
 test.each([
   ['solids', { temperature: '300C' }, ['--temperature', "'300C'", '200 °C']],
   ['solids', {}, ['--temperature', 'missing']],
-  ['solids', { temperature: '90C' }, ['99.97']],
+  ['solids', { temperature: '90C' }, ["--temperature: '90C'", '99.98 °C, where water boils', '166.1 °C']],
+  ['spoonful', { batch: '450g', temperature: '60C' }, ["--temperature: '60C'", '99.98 °C', '160 °C']],
+  ['spoonful', { batch: '50g', temperature: '137C', spoon: '10mL' }, ["--spoon: '10mL'", 'up to 5 mL']],
+  ['viscosity', { sucrose: '97', temperature: '20C' }, ["--temperature: '20C'", '33.7 °C to 200 °C', 'glass']],
+  ['boiling-point', { sucrose: '99.9' }, ['--sucrose is 99.9 %', '0 to 99.5 %']],
+  ['boiling-point', { sucrose: '98', fructose: '1.9' }, ['add up to 99.9 %', '0 to 99.5 %']],
+  ['binding-heat', { sucrose: '99.9' }, ["--sucrose: '99.9'", '0 to 99.5 %']],
+  ['a430', { icumsa: '5000', ebc: '20' }, ['one of', '--icumsa']],
+  ['plato', { gravity: '1.2' }, ["--gravity: '1.2'", '0.985 to 1.17874']],
   ['boiling-point', {}, ['--sucrose 85']],
-  ['boiling-point', { sucrose: '60', glucose: '60' }, ['120 %', '100 %']],
+  ['boiling-point', { sucrose: '60', glucose: '60' }, ['120 %', '99.5 %']],
+  ['density', { sucrose: '60', glucose: '60', temperature: '20C' }, ['120 %', '0 to 100 %']],
   ['boiling-point', { sucrose: '85', altitude: '800m', pressure: '95kPa' }, ['--altitude', '--pressure']],
   ['rate', { name: 'fructosDecay', temperature: '140C' }, ['did you mean fructoseDecay?']],
   ['colour', { a430: '2', ebc: '50' }, ['one of']],
@@ -183,4 +193,52 @@ test.each([
   const refusal = (await answer(name, texts).catch((error: unknown) => error)) as Stop;
   expect(refusal).toBeInstanceOf(Stop);
   for (const word of words) expect(refusal.message).toContain(word);
+});
+
+async function printed(line: string): Promise<string> {
+  const [name = '', ...words] = line.split(' ');
+  const entry = entries.find((each) => each.name === name);
+  if (!entry) throw new Error(`no entry ${name}`);
+  return answerText(entry, await entry.answer(textsOf(words.join(' '))));
+}
+
+describe('what a person reads', () => {
+  test.each(entries.map(({ name, example }) => `${name} ${example}`))(
+    '%s: words, never a name of the code',
+    async (line) => {
+      const text = await printed(line);
+      expect(text).not.toMatch(/\w_\w|[a-z][A-Z][a-z]+\w* {2}|\.ts\b|undefined|NaN|true|false/);
+      expect(text).not.toMatch(/\((?:both )?([^()]+)\)\s+\(\1\)/);
+    },
+  );
+
+  test.each([
+    ['glass-transition --sucrose 97', 'hard on a shelf of 20 °C; keep it'],
+    ['glass-transition --sucrose 95.5', 'barely hard'],
+    ['glass-transition --glucose 45 --fructose 50', 'not hard on a shelf'],
+    ['glass-transition --sucrose 0', 'a solution, no candy'],
+    ['glass-transition --sucrose 97', '(error from memory or assumed)'],
+    ['conductivity --sucrose 80 --temperature 60C', '(error assumed)'],
+    ['vapour-pressure --temperature 120C', '(checked against a table)'],
+    ['vapour-pressure --temperature 300C', '(error from memory)'],
+    ['pressure --altitude 800m', '(what the weather does)'],
+    ['colour --a430 2.5 --path 5cm', 'as near as a screen comes'],
+    ['inversion --ph 7 --temperature 100C', '135000 min (94 days)'],
+    ['rate --name amadori --temperature 120C --ph 9.5', 'taken at pH 8.5'],
+    ['boiling-point --sucrose 0', 'water alone'],
+    ['ph-after-alkali --dose 12', 'Caution: no plan takes so much'],
+  ])('%s says: %s', async (line, words) => {
+    expect((await printed(line)).replace(/\s+/g, ' ')).toContain(words);
+  });
+
+  test('no digits beyond what the range supports', async () => {
+    expect(await printed('binding-heat --sucrose 95')).toMatch(
+      /^binding-heat {2}130000 J\/kg\nrange {9}70000 to 260000 J\/kg/,
+    );
+  });
+
+  test('JSON keeps its keys', async () => {
+    const { further } = await answer('colour', { a430: '2.5' });
+    expect(Object.keys(further ?? {})).toEqual(['srm', 'icumsa_IU', 'hueIndex', 'srgb', 'srgbClipped', 'lab']);
+  });
 });

@@ -1,6 +1,6 @@
 /** An entry of the handbook: a property as data, and the function that answers for it. */
 import type { Mark } from '../../core/reactions/parameter.ts';
-import { type Given, type Inputs, readAll, type Texts } from '../input.ts';
+import { flagOf, type Given, type Inputs, readAll, type Texts } from '../input.ts';
 import { Stop } from '../stop.ts';
 import type { Ranged } from './range.ts';
 
@@ -12,6 +12,21 @@ export interface Answer extends Ranged {
   readonly note?: string | undefined;
   /** Further results; each name tells its unit. */
   readonly further?: Readonly<Record<string, unknown>>;
+  /** How a person reads a further result, where a bare number would not do; nothing where another line says it. */
+  readonly inWords?: Readonly<Record<string, string | undefined>>;
+}
+
+/** Thrown when an option is beyond a limit that hangs on the other options. */
+export class Beyond extends Error {
+  override readonly name = 'Beyond';
+  readonly input: string;
+  readonly allowed: string;
+
+  constructor(input: string, allowed: string) {
+    super(`${input}; allowed: ${allowed}`);
+    this.input = input;
+    this.allowed = allowed;
+  }
 }
 
 interface Facts {
@@ -44,6 +59,7 @@ export function entry<const I extends Inputs>(
       try {
         return await compute(given);
       } catch (error) {
+        if (error instanceof Beyond) throw stopFor(error, texts, facts.inputs);
         if (!(error instanceof RangeError)) throw error;
         const trouble = error.message.replace(/\d+\.\d{4,}/g, (digits) =>
           String(Number(Number(digits).toPrecision(5))),
@@ -53,4 +69,11 @@ export function entry<const I extends Inputs>(
       }
     },
   };
+}
+
+function stopFor({ input, allowed }: Beyond, texts: Texts, inputs: Inputs): Stop {
+  const field = flagOf(input);
+  const value = String(texts[input] ?? inputs[input]?.usual);
+  const message = `${field}: '${value}' is outside the range; allowed: ${allowed}`;
+  return new Stop({ kind: 'outsideRange', field, value, allowed, message });
 }

@@ -2,7 +2,16 @@
 import { normalNumbers } from '../../core/reactions/normal.ts';
 
 /** What the range stands for. */
-export type RangeMeaning = '10-90 %' | 'stated error' | 'exact';
+export type RangeMeaning = '10-90 %' | 'exact' | ErrorMeaning;
+
+/** Where an error either way comes from: the source states it, tests hold the value to it against a table, or nobody measured it. */
+export type ErrorMeaning =
+  | 'stated error'
+  | 'checked against a table'
+  | 'error from memory'
+  | 'error assumed'
+  | 'error from memory or assumed'
+  | 'what the weather does';
 
 export interface Ranged {
   readonly value: number;
@@ -18,29 +27,31 @@ export function exact(value: number): Ranged {
   return { value, range: [value, value], rangeMeans: 'exact' };
 }
 
-/** An error stated either way. */
-export function give(value: number, error: number, lowest = Number.NEGATIVE_INFINITY): Ranged {
-  return { value, range: [Math.max(lowest, value - error), value + error], rangeMeans: 'stated error' };
+/** An error either way. */
+export function give(value: number, error: number, rangeMeans: ErrorMeaning): Ranged {
+  return { value, range: [value - error, value + error], rangeMeans };
 }
 
-/** An error stated as a share of the value. */
-export function giveShare(value: number, share: number): Ranged {
-  return give(value, Math.abs(value) * share);
+/** An error as a share of the value. */
+export function giveShare(value: number, share: number, rangeMeans: ErrorMeaning): Ranged {
+  return give(value, Math.abs(value) * share, rangeMeans);
 }
 
-/** An error stated as a factor either way. */
-export function giveFactor(value: number, factor: number): Ranged {
-  return { value, range: [value / factor, value * factor], rangeMeans: 'stated error' };
+/** An error as a factor either way. */
+export function giveFactor(value: number, factor: number, rangeMeans: ErrorMeaning): Ranged {
+  return { value, range: [value / factor, value * factor], rangeMeans };
 }
 
 /** A normal spread. */
 export function normal(value: number, sd: number, lowest = Number.NEGATIVE_INFINITY): Ranged {
-  return { ...give(value, z90 * sd, lowest), rangeMeans: '10-90 %' };
+  const reach = z90 * sd;
+  return { value, range: [Math.max(lowest, value - reach), value + reach], rangeMeans: '10-90 %' };
 }
 
 /** A spread that is normal in the logarithm. */
 export function lognormal(value: number, lnSd: number): Ranged {
-  return { ...giveFactor(value, Math.exp(z90 * lnSd)), rangeMeans: '10-90 %' };
+  const factor = Math.exp(z90 * lnSd);
+  return { value, range: [value / factor, value * factor], rangeMeans: '10-90 %' };
 }
 
 /** The range between two values found by moving an input from its 10 % to its 90 % mark. */

@@ -38,7 +38,7 @@ export const reactionEntries = [
       const lnSd = Math.hypot(lnRateSd('inversion', t, 6.8), waterOrder.sd * Math.log(waterKgPerL));
       return {
         ...lognormal(Math.LN2 / byAcid, lnSd),
-        note: 'by acid alone; in thick syrup heat splits sucrose as well, at any pH (with_scission_min)',
+        note: 'by acid alone; in thick syrup heat splits sucrose as well, at any pH: see by acid and heat',
         further: { with_scission_min: Math.LN2 / (byAcid + byHeat) },
       };
     },
@@ -69,7 +69,11 @@ export const reactionEntries = [
         unit: ucumOf(facts.unit),
         source: facts.source,
         mark: facts.mark,
-        note: perPh === 0 ? `${facts.meaning}; pH does not enter this constant` : facts.meaning,
+        note: [
+          `at ${Number(t.toFixed(1))} °C, carried there from what the model keeps: ${facts.meaning}`,
+          ...(perPh === 0 ? ['pH does not enter this constant'] : []),
+          ...(perPh !== 0 && ph > highestPh ? [`taken at pH ${highestPh}, the highest that it is known for`] : []),
+        ].join('; '),
       };
     },
   }),

@@ -6,7 +6,7 @@ import { dryHeatCapacityJPerKgK, syrupHeatCapacityJPerKgK } from '../../core/mat
 import { sucroseSolubilityFraction } from '../../core/matter/solubility.ts';
 import type { DrySolids } from '../../core/matter/sugars.ts';
 import { viscosityPaS } from '../../core/matter/viscosity.ts';
-import { entry } from './entry.ts';
+import { Beyond, entry } from './entry.ts';
 import { give, giveFactor, giveShare } from './range.ts';
 import { composition, syrupOf, temperature } from './syrupInputs.ts';
 
@@ -20,10 +20,34 @@ function glassErrorByWaterK(waterPercent: number): number {
   return Math.min(1.5 * waterPercent, 5 / 3 + (2 / 3) * waterPercent, 15);
 }
 
+/** Up to here viscosity has a measured equation with a stated error, mass fraction of solids. */
+const thinTo = 0.74;
+
 /** Factor by which viscosity may be wrong: 8 % in thin syrups, 4 in thick ones, between them by steps of equal factors. */
 function viscosityFactor(solids: number): number {
-  const thick = Math.min(1, Math.max(0, (solids - 0.74) / (0.9 - 0.74)));
+  const thick = Math.min(1, Math.max(0, (solids - thinTo) / (0.9 - thinTo)));
   return 1.08 * (4 / 1.08) ** thick;
+}
+
+/** Thick syrup is computed from its glass transition, below which nothing flows. */
+function requireFlowing(solids: number, dry: DrySolids, temperatureC: number): void {
+  const glassC = glassTransitionC(solids, dry);
+  if (solids <= 0.8 || temperatureC >= glassC) return;
+  const from = Math.ceil(10 * glassC) / 10;
+  throw new Beyond('temperature', `${from.toFixed(1)} °C to 200 °C; colder, this candy is a glass and does not flow`);
+}
+
+/** Temperature of a kitchen shelf, and how far below its glass transition candy keeps for long (common practice, no source). */
+const [shelfC, marginK] = [20, 10];
+
+function keepingNote(solids: number, glassC: number): string {
+  if (solids < 0.75) return 'a solution, no candy: it freezes or stays liquid long before it could be a glass';
+  if (glassC - marginK >= shelfC) {
+    return `hard on a shelf of ${shelfC} °C; keep it ${marginK} °C and more below its glass transition, dry and sealed, and it stays hard`;
+  }
+  return glassC > shelfC
+    ? `barely hard on a shelf of ${shelfC} °C, and softer with time: it wants ${Math.floor(glassC - marginK)} °C or less, dry and sealed`
+    : `not hard on a shelf of ${shelfC} °C: it flows or sticks there`;
 }
 
 export const syrupEntries = [
@@ -40,7 +64,9 @@ export const syrupEntries = [
       const { solids, dry } = syrupOf(given);
       const fitted = solids <= 0.85 && given.temperature <= 100;
       const otherSugars = dry.sucrose < 1 ? 0.005 : 0;
-      return giveShare(syrupDensityKgPerM3(solids, given.temperature), (fitted ? 0.001 : 0.015) + otherSugars);
+      const means = fitted ? 'stated error' : 'error assumed';
+      const error = (fitted ? 0.001 : 0.015) + otherSugars;
+      return giveShare(syrupDensityKgPerM3(solids, given.temperature), error, means);
     },
   }),
   entry({
@@ -54,9 +80,14 @@ export const syrupEntries = [
     inputs: { ...composition, temperature: temperature('syrup temperature', 0, 200) },
     compute: (given) => {
       const { solids } = syrupOf(given);
-      const error = given.temperature <= 94 ? 0.015 : 0.06 * solids + 0.0005;
+      const fitted = given.temperature <= 94;
+      const error = fitted ? 0.015 : 0.06 * solids + 0.0005;
       return {
-        ...giveShare(syrupHeatCapacityJPerKgK(solids, given.temperature), error),
+        ...giveShare(
+          syrupHeatCapacityJPerKgK(solids, given.temperature),
+          error,
+          fitted ? 'checked against a table' : 'error assumed',
+        ),
         further: { 'dry_sugar_J/(kg.K)': dryHeatCapacityJPerKgK(given.temperature) },
       };
     },
@@ -73,7 +104,9 @@ export const syrupEntries = [
     inputs: { ...composition, temperature: temperature('syrup temperature', 0, 200) },
     compute: (given) => {
       const { solids, dry } = syrupOf(given);
-      return giveFactor(viscosityPaS(solids, given.temperature, dry), viscosityFactor(solids));
+      requireFlowing(solids, dry, given.temperature);
+      const means = solids <= thinTo ? 'stated error' : 'error assumed';
+      return giveFactor(viscosityPaS(solids, given.temperature, dry), viscosityFactor(solids), means);
     },
   }),
   entry({
@@ -85,10 +118,10 @@ export const syrupEntries = [
     mark: 'seen in a transcription',
     example: '--sucrose 80 --temperature 60C',
     inputs: { ...composition, temperature: temperature('syrup temperature', 0, 200) },
-    compute: (given) => ({
-      ...giveShare(conductivityWPerMK(syrupOf(given).solids, given.temperature), given.temperature <= 80 ? 0.05 : 0.1),
-      note: 'the stated error is assumed',
-    }),
+    compute: (given) => {
+      const error = given.temperature <= 80 ? 0.05 : 0.1;
+      return giveShare(conductivityWPerMK(syrupOf(given).solids, given.temperature), error, 'error assumed');
+    },
   }),
   entry({
     name: 'solubility',
@@ -99,7 +132,7 @@ export const syrupEntries = [
     mark: 'seen in a transcription',
     example: '--temperature 20C',
     inputs: { temperature: temperature('temperature', -13, 100) },
-    compute: ({ temperature: t }) => give(100 * sucroseSolubilityFraction(t), 0.4),
+    compute: ({ temperature: t }) => give(100 * sucroseSolubilityFraction(t), 0.4, 'stated error'),
   }),
   entry({
     name: 'glass-transition',
@@ -115,10 +148,8 @@ export const syrupEntries = [
       const names = Object.keys(dryGlassErrorK) as (keyof DrySolids)[];
       const dryErrorK = names.reduce((sum, name) => sum + dry[name] * dryGlassErrorK[name], 0);
       const errorK = Math.hypot(dryErrorK, glassErrorByWaterK(100 * (1 - solids)));
-      return {
-        ...give(glassTransitionC(solids, dry), errorK),
-        note: 'keep it 10 °C and more below this, dry and sealed, and it stays hard',
-      };
+      const glassC = glassTransitionC(solids, dry);
+      return { ...give(glassC, errorK, 'error from memory or assumed'), note: keepingNote(solids, glassC) };
     },
   }),
 ];

@@ -1,8 +1,12 @@
 /** Options that several properties share: what the syrup is made of, and the air over it. */
+import { ACTIVITY_MAX_SOLIDS } from '../../core/matter/activity.ts';
 import { pressureAtAltitudePa } from '../../core/matter/air.ts';
+import { boilingPointC } from '../../core/matter/boiling.ts';
 import { type DrySolids, partlyInverted, pureSucrose } from '../../core/matter/sugars.ts';
-import { type Given, optional, percent, quantity, usually, word } from '../input.ts';
+import { boilingPointOfWaterC } from '../../core/matter/water.ts';
+import { flagOf, type Given, optional, percent, quantity, usually, word } from '../input.ts';
 import { Stop } from '../stop.ts';
+import { Beyond } from './entry.ts';
 
 export const composition = {
   sucrose: optional(percent('sucrose, per cent of the mass')),
@@ -18,21 +22,30 @@ export interface Syrup {
   readonly dry: DrySolids;
 }
 
-export function syrupOf({ sucrose, glucose, fructose, maltose, dextrin }: Given<typeof composition>): Syrup {
+/** @param most the largest share of dry solids that the property is known for */
+export function syrupOf(given: Given<typeof composition>, most = 1): Syrup {
+  const { sucrose, glucose, fructose, maltose, dextrin } = given;
   const masses = [sucrose, glucose, fructose, maltose, dextrin];
   if (masses.every((mass) => mass === undefined)) {
     throw new Stop({ kind: 'misused', field: '--sucrose', message: 'say what is in the syrup, such as --sucrose 85' });
   }
   const [s, g, f, m, d] = masses.map((mass) => mass ?? 0) as [number, number, number, number, number];
   const sum = s + g + f + m + d;
-  if (sum > 1 + 1e-9) {
-    const given = `${Number((100 * sum).toPrecision(6))} %`;
-    const message = `the sugars add up to ${given}; allowed is 100 % at most, the rest is water`;
-    throw new Stop({ kind: 'outsideRange', field: 'sum of the sugars', value: given, allowed: '0 to 100 %', message });
-  }
+  if (sum > most + 1e-9) throw tooMuchSugar(given, sum, most);
   if (sum === 0) return { solids: 0, dry: pureSucrose };
   const dry = { sucrose: s / sum, glucose: g / sum, fructose: f / sum, maltose: m / sum, dextrin: d / sum };
-  return { solids: Math.min(1, sum), dry };
+  return { solids: Math.min(most, sum), dry };
+}
+
+function tooMuchSugar(given: Given<typeof composition>, sum: number, most: number): Stop {
+  const names = Object.entries(given).flatMap(([name, share]) => (share ? [name] : []));
+  const percentOf = (share: number) => `${Number((100 * share).toPrecision(6))} %`;
+  const [value, allowed] = [percentOf(sum), `0 to ${percentOf(most)}`];
+  const [only = ''] = names;
+  const field = names.length === 1 ? flagOf(only) : 'sum of the sugars';
+  const what = names.length === 1 ? `${field} is` : 'the sugars add up to';
+  const message = `${what} ${value}; allowed: ${allowed}, the rest is water`;
+  return new Stop({ kind: 'outsideRange', field, value, allowed, message });
 }
 
 /** The dry sugar by name, for properties that find the water. */
@@ -58,6 +71,19 @@ export function pressurePaOf({ pressure, altitude }: Given<typeof air>): number 
     throw new Stop({ kind: 'misused', field: '--altitude', message });
   }
   return altitude === undefined ? (pressure ?? 101_325) : pressureAtAltitudePa(altitude);
+}
+
+/** Refuses a temperature at which no syrup of these sugars boils that the boiling curve is known for. */
+export function requireBoiling(temperatureC: number, dry: DrySolids, pressurePa: number, highestC = 200): void {
+  const waterC = boilingPointOfWaterC(pressurePa);
+  const dryC = boilingPointC(ACTIVITY_MAX_SOLIDS, dry, pressurePa);
+  if (temperatureC >= waterC && temperatureC <= Math.min(dryC, highestC)) return;
+  const from = `${(Math.ceil(100 * waterC) / 100).toFixed(2)} °C, where water boils in this air,`;
+  const to =
+    dryC > highestC
+      ? `${highestC} °C`
+      : `${(Math.floor(10 * dryC) / 10).toFixed(1)} °C, where ${100 * ACTIVITY_MAX_SOLIDS} % solids boil`;
+  throw new Beyond('temperature', `${from} to ${to}`);
 }
 
 /** Temperature of a syrup, such as 130C. */

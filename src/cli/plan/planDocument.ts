@@ -1,6 +1,7 @@
 /** A plan as `plan --json` prints it and `simulate --plan` reads it. */
 import { kitSchema } from '../../api/kit.ts';
 import { planRequestSchema } from '../../api/planRequest.ts';
+import { refusal } from '../../api/refusalWords.ts';
 import { z } from '../../api/zod.ts';
 import { ebcFromA430 } from '../../core/colour/scales.ts';
 import { centralValues } from '../../core/pan/model.ts';
@@ -10,7 +11,7 @@ import type { Planning } from './makePlan.ts';
 
 /** What is read back; the rest follows from it and is let pass. */
 export const planDocumentSchema = z.looseObject({
-  format: z.literal('umberpan-plan-1', { error: 'is not "umberpan-plan-1": print one with `umberpan plan --json`' }),
+  format: z.literal('umberpan-plan-1', { error: refusal('umberpan-plan-1, as `umberpan plan --json` prints it') }),
   request: planRequestSchema,
   kit: kitSchema,
   steps: z.array(z.unknown()),

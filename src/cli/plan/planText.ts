@@ -5,6 +5,7 @@ import type { Step } from '../../core/pan/steps.ts';
 import type { AlkaliAmounts } from '../../core/planning/amounts.ts';
 import { describe } from '../../core/planning/forecast.ts';
 import type { Plan } from '../../core/planning/plan.ts';
+import { formatSpoon } from '../../core/units/formatSpoon.ts';
 import { pairs, table, wrapped } from '../table.ts';
 import { alkaliFacts, cautionsFor } from './cautions.ts';
 import type { Planning } from './makePlan.ts';
@@ -68,6 +69,7 @@ function fitRows({ plan: { fit }, kit }: Planning): [string, string][] {
     ['syrup', `${millimetres(fit.depthM)} deep, ${(100 * fit.fill).toFixed(0)} % of the height (25 % allowed)`],
     ['foam', `to ${millimetres(fit.foamM)}, ${foam}`],
     ['probe', fit.probeCovered ? 'its tip is covered' : 'its tip is NOT COVERED: take a narrower pan'],
+    ['spoon', `${formatSpoon(kit.spoonM3)} of cold water at a time`],
     ['takes up to', `${grams(fit.mostSugarKg)} of sugar`],
   ];
 }

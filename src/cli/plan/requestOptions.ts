@@ -13,7 +13,7 @@ import {
   type Texts,
   word,
 } from '../input.ts';
-import { Stop } from '../stop.ts';
+import { misused, Stop } from '../stop.ts';
 
 const usual = defaultRequest;
 
@@ -34,12 +34,7 @@ const name: Input<string> = {
   required: false,
   read: (text, field) => {
     if (/^\P{Cc}{1,80}$/u.test(text.trim())) return text.trim();
-    throw new Stop({
-      kind: 'misused',
-      field,
-      value: text,
-      message: `${field}: allowed is 1 to 80 characters on one line`,
-    });
+    return misused(field, text, 'cannot be a name', '1 to 80 characters on one line');
   },
 };
 

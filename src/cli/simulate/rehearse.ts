@@ -5,7 +5,7 @@ import { ratingBases } from '../../core/colour/rating.ts';
 import type { Srgb } from '../../core/colour/srgb.ts';
 import { centralValues } from '../../core/pan/model.ts';
 import { simulate } from '../../core/pan/simulate.ts';
-import { drawOf, type Forecast, summarise } from '../../core/planning/forecast.ts';
+import { describe, drawOf, type Forecast, summarise } from '../../core/planning/forecast.ts';
 import type { Range } from '../../core/twin/range.ts';
 import type { Planning } from '../plan/makePlan.ts';
 
@@ -25,7 +25,7 @@ export interface Rehearsed extends Planning {
 export function rehearse(planning: Planning, run: RunOptions): Rehearsed {
   const { plan, prepared, kit } = planning;
   const draws = Array.from({ length: run.draws }, (_, number) => drawOf(plan, prepared, run.seed, number));
-  const forecast = summarise(plan, draws);
+  const forecast = summarise(plan, describe(planning.course, centralValues(kit), 1), draws);
   const values = centralValues(kit);
   const recipe = { charge: plan.amounts.charge, steps: plan.steps };
   const course = simulate(recipe, prepared, values, { everyS: run.everyS });

@@ -24,8 +24,11 @@ export function parseQuantity<D extends Dimension>(text: string, dimension: D, d
     throw new QuantityError(text, dimension, 'mixes units in a way that is not understood');
   }
   const value = terms.reduce((sum, { number, unit }) => sum + number * unit.factor + unit.offset, 0);
-  if (!Number.isFinite(value)) throw new QuantityError(text, dimension, 'is too large');
-  if (value < lowest) throw new QuantityError(text, dimension, `is below the lowest possible ${label}`);
+  const impossible = true;
+  if (!Number.isFinite(value)) throw new QuantityError(text, dimension, 'is too large', { impossible });
+  if (value < lowest) {
+    throw new QuantityError(text, dimension, `is below the lowest possible ${label}`, { impossible });
+  }
   return value;
 }
 
