@@ -8,6 +8,7 @@ import { drawnValues } from '../src/core/pan/model.ts';
 import { carefulPerson } from '../src/core/pan/person.ts';
 import { simulate } from '../src/core/pan/simulate.ts';
 import { normalNumbers } from '../src/core/reactions/normal.ts';
+import { bareCook } from '../test/bareCook.ts';
 import { type Cook, cookOf } from './measure/referenceCook.ts';
 import { publish, table } from './measure/report.ts';
 
@@ -31,7 +32,11 @@ interface Kept {
 const nothing = (): Kept => ({ seconds: 0, inside: 0, spoonfuls: 0, turns: 0 });
 
 function advised({ prepared, recipe }: Cook, seed: number, kept: Kept): number {
-  const rehearsal = createRehearsal({ prepared, charge: recipe.charge, steps: recipe.steps, seed, members });
+  const rehearsal = createRehearsal({
+    prepared,
+    begun: bareCook(recipe.charge, recipe.steps, seed, prepared.kit),
+    members,
+  });
   const begun = performance.now();
   let looks = 0;
   followAdvice(rehearsal, recipe.steps, { reactionS, longestS: 5 * 3600 }, ({ progress, hidden }, { deeds }) => {

@@ -13,7 +13,7 @@ export { defaultKit, type Kit, kitRanges } from './core/pan/kit.ts';
 export { centralValues, drawnValues, modelParameters } from './core/pan/model.ts';
 export { type PreparedKit, prepareKit } from './core/pan/preparedKit.ts';
 export { type SimulationOptions, simulate } from './core/pan/simulate.ts';
-export { drawOf, type Forecast, summarise } from './core/planning/forecast.ts';
+export { describe, drawOf, type Forecast, summarise } from './core/planning/forecast.ts';
 export { type Plan, type Planned, planFor } from './core/planning/plan.ts';
 export { defaultRequest, type PlanRequest, requestRanges } from './core/planning/request.ts';
 export { normalNumbers } from './core/reactions/normal.ts';

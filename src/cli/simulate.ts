@@ -1,5 +1,6 @@
 /** `umberpan simulate`: a planned cook in a simulated pan, with the spread of what it may turn out like. */
 import { type Command, Option } from 'commander';
+import { forecastDraws, forecastSeed } from '../core/planning/forecast.ts';
 import { quantity, readAll, type Texts, usually, wholeNumber } from './input.ts';
 import { addInputs } from './options.ts';
 import { write, writeJson } from './output.ts';
@@ -7,8 +8,11 @@ import { addPlanOptions } from './plan/planOptions.ts';
 import { stopping } from './stop.ts';
 
 export const runInputs = {
-  draws: usually(wholeNumber('cooks drawn from what is uncertain', [2, 10_000]), '64'),
-  seed: usually(wholeNumber('of the draws; the same seed gives the same cooks', [0, 2 ** 31 - 1]), '1'),
+  draws: usually(wholeNumber('cooks drawn from what is uncertain', [2, 10_000]), String(forecastDraws)),
+  seed: usually(
+    wholeNumber('of the draws; the same seed gives the same cooks', [0, 2 ** 31 - 1]),
+    String(forecastSeed),
+  ),
   every: usually(quantity('duration', 'distance of the rows of the course', 's', [1, 3600]), '10s'),
 };
 

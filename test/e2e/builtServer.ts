@@ -7,12 +7,16 @@ export const cli = fileURLToPath(new URL('../../dist/node/cli/main.js', import.m
 
 export interface BuiltServer {
   readonly address: string;
+  /** Stops it where it is, with its connections open, and lets it go on. */
+  freeze(): void;
+  thaw(): void;
   /** Ends it with a signal and waits for its end; SIGKILL gives it no chance to tidy up. */
   end(signal: 'SIGTERM' | 'SIGKILL'): Promise<{ readonly code: number | null; readonly stderr: string }>;
 }
 
-export async function startBuiltServer(data: string): Promise<BuiltServer> {
-  const child = spawn(process.execPath, [cli, 'serve', '--port', '0', '--data', data]);
+/** @param port the one that is free when not given; a server that comes back wants its former one */
+export async function startBuiltServer(data: string, port = 0): Promise<BuiltServer> {
+  const child = spawn(process.execPath, [cli, 'serve', '--port', String(port), '--data', data]);
   const ended = once(child, 'close');
   let stderr = '';
   child.stderr.on('data', (text) => (stderr += text));
@@ -27,6 +31,8 @@ export async function startBuiltServer(data: string): Promise<BuiltServer> {
   });
   return {
     address,
+    freeze: () => void child.kill('SIGSTOP'),
+    thaw: () => void child.kill('SIGCONT'),
     async end(signal) {
       child.kill(signal);
       const [code] = await ended;

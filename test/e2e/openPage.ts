@@ -18,6 +18,10 @@ interface Opening extends BrowserContextOptions {
   readonly at?: string;
   /** A server with a store that no other test writes to. */
   readonly ownServer?: boolean;
+  /** A server that the test has started and ends itself. */
+  readonly on?: BuiltServer;
+  /** The page's clocks go only when the test makes them. */
+  readonly fakeClock?: boolean;
 }
 
 /** Call once at the top of a describe block; gives the way to open a page, with what its console complained of. */
@@ -35,10 +39,11 @@ export function pages() {
     rmSync(data, { recursive: true, force: true });
   });
 
-  return async ({ at = '', ownServer, ...options }: Opening = {}) => {
-    const server = ownServer ? await startBuiltServer(scratchFolder()) : shared;
+  return async ({ at = '', ownServer, on, fakeClock, ...options }: Opening = {}) => {
+    const server = on ?? (ownServer ? await startBuiltServer(scratchFolder()) : shared);
     const context = await browser.newContext({ viewport: { width: 1280, height: 900 }, locale: 'en-GB', ...options });
     const page = await context.newPage();
+    if (fakeClock) await page.clock.install();
     const complaints: string[] = [];
     page.on('console', (message) => {
       if (['error', 'warning'].includes(message.type())) complaints.push(message.text());

@@ -35,6 +35,6 @@ export function planDocument({ plan, course, kit }: Planning) {
       a430,
       ebc: ebcFromA430(a430),
     })),
-    cautions: cautionsFor(plan),
+    cautions: [...plan.cautions.map(({ id, field, message }) => ({ id, field, text: message })), ...cautionsFor(plan)],
   };
 }

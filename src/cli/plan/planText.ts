@@ -1,8 +1,8 @@
 /** A plan as a person reads it: what to weigh, what to mix, whether it fits, what to do, what to beware of. */
 import { ebcFromA430 } from '../../core/colour/scales.ts';
 import { centralValues } from '../../core/pan/model.ts';
-import type { Step } from '../../core/pan/steps.ts';
 import type { AlkaliAmounts } from '../../core/planning/amounts.ts';
+import { dialText } from '../../core/planning/dial.ts';
 import { describe } from '../../core/planning/forecast.ts';
 import type { Plan } from '../../core/planning/plan.ts';
 import { formatSpoon } from '../../core/units/formatSpoon.ts';
@@ -23,12 +23,17 @@ export function planText(planning: Planning): string {
     ...(alkali ? [solution(alkali)] : []),
     `Pan\n${pairs(fitRows(planning))}`,
     `Steps\n${stepTable(planning)}`,
-    `Beware\n${cautionsFor(plan)
-      .map(({ text }) => `  ${wrapped(text, '  ')}`)
+    `Beware\n${[
+      ...plan.cautions.map(({ message }) => upperFirst(`${message}.`)),
+      ...cautionsFor(plan).map(({ text }) => text),
+    ]
+      .map((text) => `  ${wrapped(text, '  ')}`)
       .join('\n')}`,
     'Bands and odds: umberpan simulate, with the same options.',
   ].join('\n\n');
 }
+
+const upperFirst = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 function title({ request, yieldKg }: Plan): string {
   const { name, form, syrupSolids, route } = request;
@@ -61,7 +66,7 @@ function solution({ substance, weighedKg, waterKg, strength, parts }: AlkaliAmou
   ])}`;
 }
 
-function fitRows({ plan: { fit }, kit }: Planning): [string, string][] {
+function fitRows({ plan: { fit, mostFinishedKg }, kit }: Planning): [string, string][] {
   const { diameterM, heightM } = kit.pan;
   const foam = fit.foamStaysIn ? 'stays in' : 'MAY RUN OVER: take a higher pan';
   return [
@@ -70,7 +75,7 @@ function fitRows({ plan: { fit }, kit }: Planning): [string, string][] {
     ['foam', `to ${millimetres(fit.foamM)}, ${foam}`],
     ['probe', fit.probeCovered ? 'its tip is covered' : 'its tip is NOT COVERED: take a narrower pan'],
     ['spoon', `${formatSpoon(kit.spoonM3)} of cold water at a time`],
-    ['takes up to', `${grams(fit.mostSugarKg)} of sugar`],
+    ['takes up to', `${grams(mostFinishedKg)} finished, ${grams(fit.mostSugarKg)} of sugar weighed in`],
   ];
 }
 
@@ -81,7 +86,7 @@ function stepTable({ plan, course, kit }: Planning): string {
     return [
       stepNames[step.kind],
       bandText(step),
-      dialOf(step),
+      dialText(course, at),
       endText(step),
       end ? end.minutes.toFixed(0) : '',
       end ? end.endMinute.toFixed(0) : '',
@@ -102,12 +107,4 @@ function stepTable({ plan, course, kit }: Planning): string {
     ],
     rows,
   );
-}
-
-/** The dial on the way to the band, then in it. */
-function dialOf({ kind, approachNotch, holdNotch, end }: Step): string {
-  if (kind === 'letDown') return 'off';
-  return 'heldMinutes' in end && holdNotch !== approachNotch
-    ? `${approachNotch}, then ${holdNotch}`
-    : String(approachNotch);
 }

@@ -1,4 +1,4 @@
-/** A simulated cook as a table: for each step the middle of the draws, and below it their 10-90 % band. */
+/** A simulated cook as a table: for each step the plan's own course, and below it the 10-90 % band of the draws. */
 import { ebcFromA430 } from '../../core/colour/scales.ts';
 import type { StepForecast } from '../../core/planning/forecast.ts';
 import type { Range } from '../../core/twin/range.ts';

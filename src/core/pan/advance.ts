@@ -1,20 +1,32 @@
 /** Carries a state forward over a stretch without deeds. */
 import type { Pan } from './physics.ts';
-import { acceptedStep, createStepper } from './rosenbrock.ts';
+import { acceptedStep, createStageRoom, createStepper } from './rosenbrock.ts';
 import { stateSize } from './state.ts';
 
-const firstStepS = 2;
+/** A twin goes on by ten seconds, which one step mostly covers; a step found too long costs little against two. */
+const usualFirstStepS = 10;
 const longestStepS = 60;
+
+/** Scratch of every call, written before it is read: an ensemble makes a hundred thousand calls in a cook. */
+const room = createStageRoom(stateSize);
+const f = new Float64Array(stateSize);
+const next = new Float64Array(stateSize);
 
 /**
  * Moves `y` forward by `seconds`, in place; the pan's view is that of the new y.
  *
  * @param tolerance relative error allowed in one step
+ * @param firstStepS tried first: after a stretch without a deed at its end, what that stretch returned
+ * @returns the step to try next, s
  */
-export function advance(pan: Pan, y: Float64Array, seconds: number, tolerance: number): void {
-  const stepper = createStepper(pan, tolerance);
-  const f = new Float64Array(stateSize);
-  const next = new Float64Array(stateSize);
+export function advance(
+  pan: Pan,
+  y: Float64Array,
+  seconds: number,
+  tolerance: number,
+  firstStepS = usualFirstStepS,
+): number {
+  const stepper = createStepper(pan, tolerance, room);
   let left = seconds;
   let h = firstStepS;
   pan.derivatives(y, f);
@@ -25,4 +37,5 @@ export function advance(pan: Pan, y: Float64Array, seconds: number, tolerance: n
     h = nextS;
     pan.derivatives(y, f);
   }
+  return h;
 }

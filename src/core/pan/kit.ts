@@ -1,5 +1,6 @@
 /** The kitchen as the model needs it: stove, pan, thermometer, spoon, water and place, as a person would describe them. */
 import { requireRange } from '../matter/range.ts';
+import type { Learned } from './learned.ts';
 
 export type StoveKind = 'gas' | 'coil' | 'ceramic' | 'induction';
 export type PanMaterial = 'stainless' | 'enamel' | 'copper' | 'castIron' | 'aluminium' | 'unknownCoating';
@@ -36,6 +37,8 @@ export interface Kit {
   };
   readonly altitudeM: number;
   readonly roomC: number;
+  /** What cooks and checks have taught of it; nothing of a kit that is new. */
+  readonly learned?: Learned | undefined;
 }
 
 /** What is tried first when nothing is known: an 18 cm stainless pan of 0.9 kg on a mid-size ceramic ring, near sea level. */

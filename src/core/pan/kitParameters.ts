@@ -1,6 +1,7 @@
 /** Uncertain numbers of a kit: what the ring gives, what the pan loses, how the thermometer and the cook err. */
 import type { Parameter, Parameters } from '../reactions/parameter.ts';
 import type { StoveKind, ThermometerKind } from './kit.ts';
+import { asLearned, type Learned } from './learned.ts';
 
 const stoveStudies =
   'US DOE shares (gas 0.40, electric 0.74, induction 0.84) and quart-of-water tests as quoted; set for a 16-20 cm pan';
@@ -170,13 +171,14 @@ const commonParameters = {
 
 export type KitParameter = keyof typeof commonParameters | 'stoveEfficiency' | 'stoveLagS' | 'thermometerOffsetC';
 
-/** The uncertain numbers of a kit before anything is learned of it. */
+/** The uncertain numbers of a kit, with what was learned of it. */
 export function kitParameters(kit: {
   readonly stove: { readonly kind: StoveKind };
   readonly thermometer: { readonly kind: ThermometerKind };
+  readonly learned?: Learned | undefined;
 }): Parameters<KitParameter> {
   const stove = stovePriors[kit.stove.kind];
-  return {
+  const stated: Parameters<KitParameter> = {
     ...commonParameters,
     stoveEfficiency: stove.efficiency,
     stoveLagS: stove.lag,
@@ -192,4 +194,5 @@ export function kitParameters(kit: {
       sdReason: 'as stated',
     },
   };
+  return asLearned(stated, kit.learned);
 }

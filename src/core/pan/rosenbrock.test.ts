@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { createStepper, type System } from './rosenbrock.ts';
+import { acceptedStep, createStageRoom, createStepper, type System } from './rosenbrock.ts';
 
 /** Van der Pol-like pair without any Jacobian: the W-method must keep its order even then. */
 const oscillator: System = {
@@ -59,4 +59,51 @@ test('the measured order of convergence is 3, also without a Jacobian', () => {
 
 test('a stiff decay stays bounded and lands on its limit with steps fifty times its time constant', () => {
   expect(Math.abs(run(stiff, [5], 5, 100)[0] - 1)).toBeLessThan(1e-6);
+});
+
+test('steppers that share scratch, and take turns, step exactly as with scratch of their own', () => {
+  const room = createStageRoom(2);
+  const shared = [createStepper(oscillator, 1, room), createStepper(stiff, 1, room)];
+  const apart = [createStepper(oscillator, 1), createStepper(stiff, 1)];
+  const turns = ([first, second]: typeof shared) => {
+    const states = [Float64Array.of(1, 0.5), Float64Array.of(5)];
+    for (let i = 0; i < 20; i++) {
+      [first, second].forEach((stepper, which) => {
+        const system = which === 0 ? oscillator : stiff;
+        const f = new Float64Array(system.size);
+        const next = new Float64Array(system.size);
+        system.derivatives(states[which], f);
+        stepper.step(states[which], f, 0.1, next);
+        states[which] = next;
+      });
+    }
+    return states;
+  };
+  expect(turns(shared)).toEqual(turns(apart));
+});
+
+test('a step into states that do not exist is taken back, though the block is linearised about the state evaluated last', () => {
+  let slope = 0;
+  const draining: System = {
+    size: 1,
+    scale: new Float64Array([1]),
+    derivatives(y, dy) {
+      dy[0] = -Math.sqrt(y[0]);
+      slope = 0.5 / dy[0];
+    },
+    factor(_y, d) {
+      diagonal = d - slope;
+    },
+    solve(r) {
+      r[0] /= diagonal;
+    },
+  };
+  const y = Float64Array.of(1);
+  const f = new Float64Array(1);
+  const next = new Float64Array(1);
+  draining.derivatives(y, f);
+  const { takenS } = acceptedStep(createStepper(draining, 1e-4), y, f, 60, next);
+  // y = (1 - t/2)^2 until it is empty.
+  expect(Math.abs(next[0] - (1 - takenS / 2) ** 2)).toBeLessThan(1e-3);
+  expect(takenS).toBeGreaterThan(0.05);
 });

@@ -10,7 +10,7 @@ export interface System {
   /** Typical size of each value, for the error norm. */
   readonly scale: Float64Array;
   derivatives(y: Float64Array, dy: Float64Array): void;
-  /** Prepares to solve (d I - J) x = r, with J the linearised stiff block at `y`. */
+  /** Prepares to solve (d I - J) x = r, with J the stiff block linearised at `y` or at the state evaluated last. */
   factor(y: Float64Array, d: number): void;
   /** Replaces r by x. */
   solve(r: Float64Array): void;
@@ -51,6 +51,18 @@ function transformed() {
   };
 }
 
+/** Scratch for the stages of a step. Steppers whose steps are taken one after the other may share it. */
+export interface StageRoom {
+  readonly stages: readonly [Float64Array, Float64Array, Float64Array, Float64Array];
+  readonly at: Float64Array;
+}
+
+/** @param length of the whole state, with the values that do not move */
+export function createStageRoom(length: number): StageRoom {
+  const one = (): Float64Array => new Float64Array(length);
+  return { stages: [one(), one(), one(), one()], at: one() };
+}
+
 export interface Stepper {
   /** Tries one step of length h from y with its derivative f; writes the new y to `next` and returns the error (1 = just acceptable). */
   step(y: Float64Array, f: Float64Array, h: number, next: Float64Array): number;
@@ -58,11 +70,18 @@ export interface Stepper {
 
 /**
  * @param tolerance relative error allowed in one step
+ * @param room scratch of the state's length; making it takes a fifth of the time of an ensemble moved on by ten seconds
  */
-export function createStepper(system: System, tolerance: number): Stepper {
+export function createStepper(
+  system: System,
+  tolerance: number,
+  room: StageRoom = createStageRoom(system.scale.length),
+): Stepper {
   const { size, scale } = system;
-  const [u1, u2, u3, u4] = [0, 1, 2, 3].map(() => new Float64Array(scale.length));
-  const at = new Float64Array(scale.length);
+  const {
+    stages: [u1, u2, u3, u4],
+    at,
+  } = room;
   const [, [a21], [a31, a32], [a41, a42, a43]] = a;
   const [, [c21], [c31, c32], [c41, c42, c43]] = c;
   const [e1, e2, e3, e4] = e;
@@ -100,6 +119,8 @@ export function createStepper(system: System, tolerance: number): Stepper {
         const allowed = tolerance * (scale[i] + Math.max(Math.abs(y[i]), Math.abs(next[i])));
         if (!(error <= worst * allowed)) worst = Number.isFinite(error) ? error / allowed : Number.POSITIVE_INFINITY;
       }
+      // The stiff block is linearised about the state evaluated last: that must be one that exists, or every shorter step fails as well.
+      if (worst === Number.POSITIVE_INFINITY) system.derivatives(y, u2);
       return worst;
     },
   };

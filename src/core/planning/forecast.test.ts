@@ -1,19 +1,22 @@
 import { expect, test } from 'vitest';
 import { defaultKit } from '../pan/kit.ts';
+import { centralValues } from '../pan/model.ts';
 import { prepareKit } from '../pan/preparedKit.ts';
 import { rangeOf } from '../twin/range.ts';
-import { drawOf, summarise } from './forecast.ts';
+import { describe, drawOf, summarise, traceNames } from './forecast.ts';
 import { planFor } from './plan.ts';
 import { defaultRequest } from './request.ts';
 
 const prepared = prepareKit(defaultKit);
 const planned = planFor(defaultRequest, prepared);
 if (planned.kind === 'refused') throw new Error('refused');
-const { plan } = planned;
+const { plan, course } = planned;
+const middle = describe(course, centralValues(defaultKit), 1);
 
 function forecastOf(count: number, seed: number) {
   return summarise(
     plan,
+    middle,
     Array.from({ length: count }, (_, number) => drawOf(plan, prepared, seed, number)),
   );
 }
@@ -40,7 +43,7 @@ test('bands are ordered, and the central course lies within most of its own temp
     for (const [row, value] of low.entries()) expect(value).toBeLessThanOrEqual(high[row]);
   }
   expect(steps.map(({ kind }) => kind)).toEqual(['dissolve', 'climb', 'invert', 'brown', 'roast']);
-  const { readingC } = planned.kind === 'plan' ? planned.course : { readingC: [] };
+  const { readingC } = course;
   const rows = bands.readingC.low.length;
   let inside = 0;
   for (let row = 0; row < rows; row++) {
@@ -48,4 +51,17 @@ test('bands are ordered, and the central course lies within most of its own temp
     if (t >= bands.readingC.low[row] - 0.5 && t <= bands.readingC.high[row] + 0.5) inside++;
   }
   expect(inside / rows).toBeGreaterThan(0.6);
+});
+
+test('the middle is the plan’s own course, whatever the draws: one figure for one plan', () => {
+  for (const { steps, yieldKg } of [forecastOf(2, 1), forecastOf(16, 1), forecastOf(16, 20)]) {
+    expect(yieldKg.mid).toBe(plan.yieldKg);
+    for (const [i, step] of steps.entries()) {
+      for (const name of [...traceNames, 'minutes', 'endMinute', 'spoonfuls'] as const) {
+        const { low, mid, high } = step[name];
+        expect(mid, `${step.kind} ${name}`).toBe(middle.ends[i][name]);
+        expect(low <= mid && mid <= high, `${step.kind} ${name}`).toBe(true);
+      }
+    }
+  }
 });

@@ -1,4 +1,7 @@
-/** What a planned cook may turn out like: draws from every uncertain number, and their 10 %, 50 % and 90 % marks. */
+/**
+ * What a planned cook may turn out like. The middle is the plan's own central course, whoever asks; draws from every uncertain
+ * number give the 10 % and 90 % marks around it.
+ */
 import { courseColour } from '../colour/courseColour.ts';
 import { ratingA430 } from '../colour/rating.ts';
 import { type Course, inverted, waterShare } from '../pan/course.ts';
@@ -43,6 +46,10 @@ export interface Draw {
 /** Distance of the rows that draws are compared on, s. */
 export const drawEveryS = 15;
 
+/** How many draws a forecast rests on, and their seed, unless asked otherwise: the same plan has the same band everywhere. */
+export const forecastDraws = 64;
+export const forecastSeed = 1;
+
 /**
  * One possible cook. The same seed and number give the same parameters whatever happens in the cook, so that plans can be compared.
  *
@@ -77,11 +84,24 @@ export interface Forecast {
   readonly bands: Readonly<Record<TraceName, { readonly low: Float64Array; readonly high: Float64Array }>>;
 }
 
-export function summarise(plan: Plan, draws: readonly Draw[]): Forecast {
+/**
+ * @param middle the plan's central course, described at its own rows: its figures are the `mid` of every range
+ * @param draws possible cooks of the plan, at least one; `low` and `high` are their 10 % and 90 % marks, or the middle where it lies beyond
+ */
+export function summarise(plan: Plan, middle: Draw, draws: readonly Draw[]): Forecast {
   const endNames: (keyof StepEnd)[] = [...traceNames, 'minutes', 'endMinute', 'spoonfuls'];
   const steps = plan.steps.map(({ kind }, index) => {
     const ends = draws.map((draw) => draw.ends[index]).filter((end) => end !== undefined);
-    const ranges = endNames.map((name) => [name, rangeOf(ends.map((end) => end[name]))] as const);
+    const ranges = endNames.map((name) => {
+      const mid = middle.ends[index]?.[name] ?? Number.NaN;
+      return [
+        name,
+        around(
+          mid,
+          ends.map((end) => end[name]),
+        ),
+      ] as const;
+    });
     return { kind, ...(Object.fromEntries(ranges) as Record<keyof StepEnd, Range>) };
   });
   const lengths = draws.map(({ traces }) => traces.readingC.length).sort((a, b) => a - b);
@@ -99,5 +119,12 @@ export function summarise(plan: Plan, draws: readonly Draw[]): Forecast {
       return [name, { low, high }];
     }),
   ) as unknown as Forecast['bands'];
-  return { draws: draws.length, steps, yieldKg: rangeOf(draws.map((draw) => draw.yieldKg)), bands };
+  const yields = draws.map((draw) => draw.yieldKg);
+  return { draws: draws.length, steps, yieldKg: around(middle.yieldKg, yields), bands };
+}
+
+/** The marks of the draws, around the middle that was planned: where a cook saws to and fro in its band, it may end beyond them. */
+function around(mid: number, drawn: readonly number[]): Range {
+  const { low, high } = rangeOf(drawn);
+  return { low: Math.min(low, mid), mid, high: Math.max(high, mid) };
 }

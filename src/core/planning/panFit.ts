@@ -9,13 +9,14 @@ const hotSyrupKgPerM3 = 1350;
 const probeDepthM = 0.015;
 
 export interface PanFit {
+  /** Depth of the quiet syrup, to the nearest millimetre, and height of the foam, to the next, m: all that is said of them goes by these. */
   readonly depthM: number;
   readonly foamM: number;
   /** Share of the pan's height that the quiet syrup fills. */
   readonly fill: number;
   readonly foamStaysIn: boolean;
   readonly probeCovered: boolean;
-  /** The most sugar this pan takes by the fill rule, kg. */
+  /** The most sugar, weighed in, that this pan takes by the fill rule, kg. */
   readonly mostSugarKg: number;
 }
 
@@ -27,13 +28,14 @@ export function panFit(
   steamKgPerS = Number.POSITIVE_INFINITY,
 ): PanFit {
   const area = surfaceAreaM2(pan);
-  const depthM = contentsKg / (hotSyrupKgPerM3 * area);
-  const foamM = foamHeightM(depthM, steamKgPerS, area);
+  const exactDepthM = contentsKg / (hotSyrupKgPerM3 * area);
+  const depthM = Math.round(exactDepthM * 1000) / 1000;
+  const foamM = Math.ceil(foamHeightM(exactDepthM, steamKgPerS, area) * 1000) / 1000;
   const most = (limits.fillWithDosing.value * pan.heightM * area * hotSyrupKgPerM3 * sucroseKg) / contentsKg;
   return {
     depthM,
     foamM,
-    fill: depthM / pan.heightM,
+    fill: exactDepthM / pan.heightM,
     foamStaysIn: foamM <= pan.heightM,
     probeCovered: depthM >= probeDepthM,
     mostSugarKg: most,

@@ -9,6 +9,7 @@ import { prepareKit } from '../pan/preparedKit.ts';
 import { simulate } from '../pan/simulate.ts';
 import { dissolvedKg, place } from '../pan/state.ts';
 import { normalNumbers } from '../reactions/normal.ts';
+import { dialSettings } from './dial.ts';
 import { planFor } from './plan.ts';
 import { defaultRequest, type PlanRequest, requestRanges } from './request.ts';
 
@@ -68,6 +69,54 @@ describe('a plan', () => {
     const { plan, course } = madePlan({ ...defaultRequest, route: 'bright' });
     expect(plan.steps.at(-1)?.kind).toBe('cast');
     expect(course.readingC.at(-1)).toBeGreaterThan(150);
+  });
+});
+
+describe('what a plan tells', () => {
+  test('of the dial is what its cook did: the last setting told is the one the step ends with', () => {
+    for (const route of ['pale', 'bright', 'deep'] as const) {
+      const { course } = madePlan({ ...defaultRequest, route });
+      for (const [i, { startS, endS, kind }] of course.steps.entries()) {
+        const turns = course.deeds.flatMap(({ timeS, deed }) =>
+          deed.kind === 'heat' && timeS >= startS && timeS < endS ? [deed.notch] : [],
+        );
+        expect(dialSettings(course, i).at(-1), `${route} ${kind}`).toBe(turns.at(-1));
+      }
+    }
+  });
+
+  test('of depth and foam is whole millimetres, and the probe is covered by the depth told', () => {
+    for (const massKg of [0.37, 0.38, 0.385, 0.39, 0.4, 0.5]) {
+      const { fit } = madePlan({ ...defaultRequest, massKg }).plan;
+      for (const m of [fit.depthM, fit.foamM]) expect(m * 1000).toBeCloseTo(Math.round(m * 1000), 9);
+      expect(fit.probeCovered, `${massKg} kg`).toBe(Math.round(fit.depthM * 1000) >= 15);
+    }
+  });
+
+  test('of the most the pan takes is told as weighed in and as finished, and a plan for that much is made', () => {
+    const { plan } = madePlan({ ...defaultRequest, form: 'syrup', syrupSolids: 0.7 });
+    const { fit, mostFinishedKg, amounts, yieldKg } = plan;
+    // A syrup holds water: more is poured than was weighed in.
+    expect(mostFinishedKg / fit.mostSugarKg).toBeCloseTo(yieldKg / amounts.charge.sucroseKg, 9);
+    expect(mostFinishedKg).toBeGreaterThan(1.2 * fit.mostSugarKg);
+    const largest = { ...defaultRequest, form: 'syrup' as const, syrupSolids: 0.7, massKg: 0.97 * mostFinishedKg };
+    expect(madePlan(largest).plan.amounts.charge.sucroseKg).toBeLessThan(fit.mostSugarKg);
+  });
+
+  test('of weak lye names its strength, its parts, and a strength that takes a dozen at most; a usual one has no caution', () => {
+    const weak = madePlan({ ...defaultRequest, solutionStrength: 0.02 }).plan;
+    const [caution] = weak.cautions;
+    expect(caution.field).toBe('solutionStrength');
+    // 5 g/kg at 2 %: 250 g of solution less 5.2 g weighed is 245 g of water, by 5 g a part for each kg of sugar.
+    expect(weak.amounts.alkali?.parts).toHaveLength(49);
+    expect(caution.message).toMatch(/^at 2 % .* 49 parts, 30 s apart: 25 minutes/);
+    const [, percent, parts] = /At (\d+) % it takes (\d+) parts/.exec(caution.message) ?? [];
+    const stronger = madePlan({ ...defaultRequest, solutionStrength: Number(percent) / 100 }).plan;
+    expect(stronger.amounts.alkali?.parts).toHaveLength(Number(parts));
+    expect(Number(parts)).toBeLessThanOrEqual(12);
+    expect(stronger.cautions).toEqual([]);
+    expect(madePlan(defaultRequest).plan.cautions).toEqual([]);
+    expect(madePlan({ ...defaultRequest, route: 'pale', solutionStrength: 0.01 }).plan.cautions).toEqual([]);
   });
 });
 

@@ -7,6 +7,7 @@ import { simulate } from '../pan/simulate.ts';
 import { contentsKg } from '../pan/state.ts';
 import type { Charge, Step } from '../pan/steps.ts';
 import { type Amounts, amountsFor } from './amounts.ts';
+import { type PlanCaution, planCautions } from './cautions.ts';
 import { type PanFit, panFit } from './panFit.ts';
 import { refusalsOf } from './refusals.ts';
 import { type PlanRequest, requireRequest } from './request.ts';
@@ -22,8 +23,12 @@ export interface Plan {
   readonly fit: PanFit;
   /** Finished sugar expected, kg. */
   readonly yieldKg: number;
+  /** The most finished sugar of this kind that the pan takes, kg: what comes of `fit.mostSugarKg` weighed in. */
+  readonly mostFinishedKg: number;
   /** Hot water expected to let a syrup down, kg; none for hard sugar. */
   readonly letDownWaterKg: number;
+  /** What can be done, but would better be done otherwise. */
+  readonly cautions: readonly PlanCaution[];
 }
 
 export type Planned =
@@ -60,7 +65,17 @@ export function planFor(request: PlanRequest, prepared: PreparedKit): Planned {
   const course = simulate({ charge, steps }, prepared, values);
   const mostSteam = course.steamKgPerS.reduce((most, steam) => Math.max(most, steam), 0);
   const fit = panFit(prepared.kit.pan, contentsOf(charge), charge.sucroseKg, mostSteam);
-  const plan = { request, amounts, steps, fit, yieldKg: poured(course), letDownWaterKg: letDownWater(course) };
+  const yieldKg = poured(course);
+  const plan = {
+    request,
+    amounts,
+    steps,
+    fit,
+    yieldKg,
+    mostFinishedKg: (yieldKg * fit.mostSugarKg) / charge.sucroseKg,
+    letDownWaterKg: letDownWater(course),
+    cautions: planCautions(request),
+  };
   return { kind: 'plan', plan, course };
 }
 

@@ -11,7 +11,7 @@ const halfBandK = 3;
 const dissolvedC = 106;
 const castC = 151;
 /** Seconds between two parts of alkali, and two portions of water, until the pan is quiet again (common practice, no source). */
-const alkaliWaitS = 30;
+export const alkaliWaitS = 30;
 const portionWaitS = 12;
 /** Heat beyond the losses that keeps a gentle boil, and that warms on towards the next band, W for each kg of sugar (assumed). */
 const holdWPerKg = 300;

@@ -15,7 +15,8 @@ import { amount, amountMassKg } from '../reactions/rates.ts';
  * Groups of estimated things. A thermometer says much about heat and water, and nothing about pigment: correlations of a sample
  * there are noise, and using them narrows the colour band falsely. So each observation corrects named groups alone.
  */
-export type Group = 'heat' | 'water' | 'acidity' | 'sugars' | 'colour';
+export type Group = (typeof groupNames)[number];
+export const groupNames = ['heat', 'water', 'acidity', 'sugars', 'colour'] as const;
 
 const heatParameters: readonly ModelParameter[] = [
   'lossFactor',
@@ -31,6 +32,21 @@ const heatParameters: readonly ModelParameter[] = [
   'stoveEfficiency',
   'stoveLagS',
   'thermometerOffsetC',
+];
+
+/**
+ * Of the heat parameters, those that stirring, draughts and a cycling ring change while it cooks. The others belong to things that stay
+ * the same through a cook: the sugar's boiling curve, the thermometer, the stove's mass, the spoon.
+ */
+const wandering: readonly ModelParameter[] = [
+  'lossFactor',
+  'evaporationFactor',
+  'surfaceRenewalS',
+  'boilConductance',
+  'thinFilm',
+  'thickFilm',
+  'dissolvingS',
+  'stoveEfficiency',
 ];
 
 const acidityParameters: readonly ModelParameter[] = [
@@ -87,7 +103,11 @@ export interface Variables {
   /** Group of each coordinate. */
   readonly groups: readonly Group[];
   readonly parameterNames: readonly ModelParameter[];
+  /** Places, among the scores, of the parameters that change while it cooks. */
+  readonly wandering: readonly number[];
   valuesOf(scores: Float64Array): ModelValues;
+  /** The same, when only scores of these groups differ from those that `before` was made of. */
+  valuesAfter(before: ModelValues, scores: Float64Array, changed: readonly Group[]): ModelValues;
   /** Writes a member's coordinates to row `at` of `out`; `temperatureC` is that of its syrup. */
   read(member: Member, temperatureC: number, out: Float64Array, at: number): void;
   /** Takes coordinates back into the member, keeping heat content consistent with temperature. */
@@ -112,15 +132,26 @@ export function createVariables(kit: Kit): Variables {
     ...amounts.map(([, group]) => group),
     ...parameterNames.map(groupOf),
   ];
+  const scoresOf = Object.fromEntries(
+    groupNames.map((group) => [group, parameterNames.flatMap((name, i) => (groupOf(name) === group ? [i] : []))]),
+  ) as Record<Group, number[]>;
   return {
     count: groups.length,
     groups,
     parameterNames,
+    wandering: wandering.map((name) => parameterNames.indexOf(name)),
     valuesOf(scores) {
       const values = {} as Record<ModelParameter, number>;
       parameterNames.forEach((name, i) => {
         values[name] = valueAt(parameters[name], scores[i]);
       });
+      return values;
+    },
+    valuesAfter(before, scores, changed) {
+      const values: Record<ModelParameter, number> = { ...before };
+      for (const group of changed) {
+        for (const i of scoresOf[group]) values[parameterNames[i]] = valueAt(parameters[parameterNames[i]], scores[i]);
+      }
       return values;
     },
     read({ y, scores }, temperatureC, out, at) {

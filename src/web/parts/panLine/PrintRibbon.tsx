@@ -15,6 +15,9 @@ const hatchings = [
   { upToEbc: Number.POSITIVE_INFINITY, gap: 3 },
 ];
 
+/** A step narrower than this has room for its number alone, px. */
+const unitRoom = 58;
+
 export function PrintRibbon({ picture, layout }: { readonly picture: Picture; readonly layout: Layout }) {
   const id = useId();
   const { x, y, plotBottom, ribbonDepth, height } = layout;
@@ -37,7 +40,7 @@ export function PrintRibbon({ picture, layout }: { readonly picture: Picture; re
             </clipPath>
             <path d={shape} fill={gap > 0 ? `url(#${key})` : 'none'} clipPath={`url(#${key}c)`} />
             <text className="ebc-name" x={x(endS) - 4} y={plotBottom - 6} textAnchor="end">
-              {ebcFromA430(a430) >= 1 && `${ebcOf(a430)} EBC`}
+              {ebcFromA430(a430) >= 1 && `${ebcOf(a430)}${x(endS) - x(startS) > unitRoom ? ' EBC' : ''}`}
             </text>
           </g>
         );

@@ -62,20 +62,20 @@ const coldestC = 20;
 const labelRows = 38;
 const axisHeight = 24;
 
-/** For paper, where the picture shares one page with all that is to be done: low, and without the panels. */
-export function flatLayoutFor(width: number, endS: number, hottestC: number, railsCount: 2 | 3): Layout {
-  const layout = layoutFor(width, endS, hottestC, railsCount, true);
+/** For paper, where the picture shares one page with all that is to be done: without the panels, and lower the more steps there are. */
+export function flatLayoutFor(width: number, endS: number, hottestC: number, railsCount: 2 | 3, steps: number): Layout {
+  const layout = layoutFor(width, endS, hottestC, railsCount, steps > 5 ? 72 : 104);
   const axis = layout.axes[0] ?? layout.plotBottom;
   return { ...layout, panels: [], axes: [axis], height: axis + axisHeight };
 }
 
-export function layoutFor(width: number, endS: number, hottestC: number, railsCount: 2 | 3, flat = false): Layout {
+export function layoutFor(width: number, endS: number, hottestC: number, railsCount: 2 | 3, flat?: number): Layout {
   const narrow = width < 560;
   const [left, right] = [46, width - 10];
   const railPitch = flat ? 15 : 21;
   const panelTitle = 20;
   const plotTop = labelRows;
-  const plotBottom = plotTop + (flat ? 72 : narrow ? 210 : 290);
+  const plotBottom = plotTop + (flat ?? (narrow ? 210 : 290));
   const panelHeight = narrow ? 54 : 62;
   const axisEndMin = Math.ceil((endS / 60) * 1.05);
   const topC = Math.max(140, Math.ceil((hottestC + 4) / 5) * 5);

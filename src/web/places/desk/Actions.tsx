@@ -31,7 +31,7 @@ export function Actions({ saved, saving, possible, reached, notice, onSave }: Ac
         {!reached && <p>The server is not reached: everything here still computes, but saving is not possible now.</p>}
         {notice && (
           <p>
-            {notice.says}{' '}
+            <span>{notice.says}</span>
             {notice.undo && (
               <button type="button" className="plain" onClick={notice.undo.run}>
                 {notice.undo.name}

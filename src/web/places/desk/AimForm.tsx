@@ -10,6 +10,8 @@ export interface AimFormProps {
   readonly sheet: Sheet<PlanRequest>;
   readonly entries: Entries<PlanRequest>;
   readonly refusals: Readonly<Record<string, string>>;
+  /** What a plan that can be made would have one know of a field. */
+  readonly hints: Readonly<Record<string, string>>;
   readonly onText: (field: string, text: string) => void;
   readonly onChange: (change: Partial<PlanRequest>) => void;
 }
@@ -29,7 +31,7 @@ const alkalis = [
 ] as const;
 
 export function AimForm(props: AimFormProps) {
-  const { sheet, entries, onText, refusals, onChange } = props;
+  const { sheet, entries, onText, refusals, hints, onChange } = props;
   const { form, route, alkali } = sheet.good;
   const field = { sheet, entries, onText, refusals };
   return (
@@ -39,7 +41,7 @@ export function AimForm(props: AimFormProps) {
         <SheetField {...field} field="name" wide />
         <SheetField {...field} field="massKg" hint={inGrams(sheet)} wide />
         <Picks legend="Form" value={form} options={forms} onPick={(value) => onChange({ form: value })} row />
-        {form === 'syrup' && <SheetField {...field} field="syrupSolids" label="Solids" />}
+        {form === 'syrup' && <SheetField {...field} field="syrupSolids" />}
       </div>
       <Picks legend="Route" value={route} options={routes} onPick={(value) => onChange({ route: value })} />
       <HeatFields {...props} />
@@ -61,6 +63,7 @@ export function AimForm(props: AimFormProps) {
           />
           <SheetField {...field} field="alkaliGPerKg" />
           <SheetField {...field} field="solutionStrength" />
+          {hints['solutionStrength'] && <p className="caution">{hints['solutionStrength']}</p>}
           <SheetField {...field} field="maltExtractGPerKg" wide />
         </fieldset>
       )}

@@ -1,11 +1,20 @@
 /** The alkali to prepare before the heat is on: amounts, hazard class by strength, and how to mix it. */
 import { lyeClass } from '../../../core/advice/limits.ts';
 import type { AlkaliAmounts } from '../../../core/planning/amounts.ts';
+import type { PlanCaution } from '../../../core/planning/cautions.ts';
 import { DangerMark } from '../../parts/DangerMark.tsx';
 import { grams, percent } from '../../parts/figures.ts';
+import { useTemperatureUnit } from '../../parts/TemperatureUnit.tsx';
 import { hazardOf } from './hazard.ts';
+import { sentence } from './sentence.ts';
 
-export function AlkaliCard({ alkali }: { readonly alkali: AlkaliAmounts }) {
+interface AlkaliCardProps {
+  readonly alkali: AlkaliAmounts;
+  readonly cautions: readonly PlanCaution[];
+}
+
+export function AlkaliCard({ alkali, cautions }: AlkaliCardProps) {
+  const { unit } = useTemperatureUnit();
   const lye = alkali.substance === 'sodiumHydroxide';
   const count = alkali.parts.length;
   const { word, says } = hazardOf(alkali.substance, lyeClass(alkali.strength));
@@ -14,7 +23,7 @@ export function AlkaliCard({ alkali }: { readonly alkali: AlkaliAmounts }) {
       <h2 id="alkali">Alkali, prepared before the heat is on</h2>
       <dl className="amounts">
         <div>
-          <dt>{lye ? 'Sodium hydroxide' : 'Slaked lime'}, as it comes</dt>
+          <dt>{lye ? 'Sodium hydroxide' : 'Slaked lime'} as sold</dt>
           <dd className="figure">
             {grams(alkali.weighedKg)} <span className="unit">g</span>
           </dd>
@@ -38,6 +47,11 @@ export function AlkaliCard({ alkali }: { readonly alkali: AlkaliAmounts }) {
           <strong className="signal">{word}</strong> A {percent(alkali.strength)} {lye ? 'solution' : 'slurry'}: {says}
         </p>
       </div>
+      {cautions.map(({ id, message }) => (
+        <p key={id} className="caution">
+          {sentence(message, unit)}
+        </p>
+      ))}
       <ul className="rules">
         <li>Read the safety data sheet of your own alkali first.</li>
         <li>

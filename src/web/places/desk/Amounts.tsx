@@ -9,7 +9,7 @@ export function Amounts({ plan }: { readonly plan: Plan }) {
     { name: 'Water', kg: charge.waterKg },
     { name: 'Dry malt extract', kg: charge.maltExtractKg },
     { name: 'Citric acid', kg: charge.citricAcidKg },
-    { name: 'Hot water to let down, about', kg: plan.letDownWaterKg },
+    { name: 'Hot water, about', kg: plan.letDownWaterKg },
   ].filter(({ kg }) => kg > 0);
   const smallest = Math.min(...rows.map(({ kg }) => kg), alkali?.weighedKg ?? Number.POSITIVE_INFINITY);
   return (

@@ -51,6 +51,7 @@ function Desk() {
           sheet={draft.aim}
           entries={desk.aims}
           refusals={desk.refusals}
+          hints={desk.hints}
           onText={desk.typeAim}
           onChange={desk.changeAim}
         />
@@ -67,10 +68,11 @@ function Desk() {
         />
         <SavedPlans plans={desk.plans} openId={draft.plan?.id} onOpen={kept.open} onRemove={kept.remove} />
       </div>
-      {outcome?.kind === 'refused' && <Refused refusals={outcome.refusals} />}
+      {outcome?.kind === 'refused' && <Refused refusals={outcome.refusals} labelOf={desk.labelOf} />}
       {outcome?.kind === 'failed' && (
         <p className="refused" role="alert">
-          This could not be computed: {outcome.message}
+          This cook could not be computed to its end. Change the aim or the kit and it is tried again at once.
+          <span className="small quiet"> {outcome.message}</span>
         </p>
       )}
       {outcome?.kind === 'plan' && (

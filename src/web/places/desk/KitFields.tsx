@@ -21,8 +21,8 @@ export function KitFields({ sheet, entries, refusals, onText, onChange }: KitFie
           options={optionsOf(stoveNames)}
           onChoose={(kind) => onChange({ ...kit, stove: { ...kit.stove, kind } })}
         />
-        <SheetField {...field} field="stove.ratedPowerW" label="Rated power" />
-        <SheetField {...field} field="stove.notches" label="Dial goes to" />
+        <SheetField {...field} field="stove.ratedPowerW" />
+        <SheetField {...field} field="stove.notches" />
       </fieldset>
       <fieldset className="pairs">
         <legend>Pan</legend>
@@ -50,7 +50,7 @@ export function KitFields({ sheet, entries, refusals, onText, onChange }: KitFie
         <SheetField {...field} field="spoonM3" wide />
         <SheetField {...field} field="water.alkalinityMgPerL" wide />
         <SheetField {...field} field="altitudeM" />
-        <SheetField {...field} field="roomC" label="Room" />
+        <SheetField {...field} field="roomC" />
       </fieldset>
     </div>
   );

@@ -2,6 +2,7 @@
 import { useEffect, useState } from 'react';
 import type { KitRecord } from '../../../api/kit.ts';
 import type { Kit } from '../../../core/pan/kit.ts';
+import { formatSpoon } from '../../../core/units/formatSpoon.ts';
 import { Choice } from '../../parts/Choice.tsx';
 import type { Entries, Sheet } from '../../parts/entry.ts';
 import { KitFields } from './KitFields.tsx';
@@ -25,7 +26,7 @@ const unkept = '';
 
 export function KitForm(props: KitFormProps) {
   const { sheet, kits, chosen, onChoose, refusals } = props;
-  const { stove, pan } = sheet.good;
+  const { stove, pan, spoonM3 } = sheet.good;
   const refused = Object.keys(refusals).some((field) => field.startsWith('pan.') || field === 'spoonM3');
   const [open, setOpen] = useState(false);
   useEffect(() => {
@@ -47,7 +48,7 @@ export function KitForm(props: KitFormProps) {
       )}
       <p className="quiet small">
         {stoveNames[stove.kind]}, {stove.ratedPowerW} W; {materialNames[pan.material].toLowerCase()} pan of{' '}
-        {(pan.diameterM * 100).toFixed(0)} cm
+        {(pan.diameterM * 100).toFixed(0)} cm; spoon of {formatSpoon(spoonM3)}
       </p>
       {/* A refusal opens it; mending the refusal must not close it under the hand. */}
       <details open={open} onToggle={(event) => setOpen(event.currentTarget.open)}>

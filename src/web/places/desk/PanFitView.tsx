@@ -17,7 +17,7 @@ interface PanFitProps {
 const mm = (m: number): string => (m * 1000).toFixed(0);
 
 export function PanFitView({ plan, pours, kit, tone }: PanFitProps) {
-  const { fit, yieldKg } = plan;
+  const { fit, yieldKg, mostFinishedKg } = plan;
   return (
     <section aria-labelledby="fit" className="fit">
       <h2 id="fit">In the pan</h2>
@@ -30,12 +30,12 @@ export function PanFitView({ plan, pours, kit, tone }: PanFitProps) {
         <li>
           {fit.probeCovered
             ? 'The thermometer’s tip is covered.'
-            : 'Too shallow for a thermometer’s tip to stay covered (15 mm): tilt the pan to read, or take a narrower one.'}
+            : 'Too shallow for a thermometer’s tip to stay covered: tilt the pan to read, or take a narrower one.'}
         </li>
         <li>
           Pours <strong>{grams(yieldKg)} g</strong>
-          {pours && ` (8 in 10: ${span(pours, grams)} g)`}. This pan takes up to {grams(fit.mostSugarKg)} g of sugar
-          weighed in.
+          {pours && ` (8 in 10: ${span(pours, grams)} g)`}. The most this pan takes is{' '}
+          <strong>{grams(mostFinishedKg)} g</strong> finished, from {grams(fit.mostSugarKg)} g of sugar weighed in.
         </li>
       </ul>
     </section>

@@ -40,7 +40,7 @@ export const PlanView = memo(function PlanView({ picture, bands, kit, stale }: P
         <div className="results-grid">
           <Amounts plan={plan} />
           <PanFitView plan={plan} pours={bands?.forecast.yieldKg} kit={kit} tone={tones.at(-1)} />
-          {alkali && <AlkaliCard alkali={alkali} />}
+          {alkali && <AlkaliCard alkali={alkali} cautions={plan.cautions} />}
           <StepTable picture={picture} bands={bands} />
           <Cautions alkali={alkali !== undefined} />
         </div>

@@ -2,7 +2,9 @@
 
 import { memo } from 'react';
 import type { Kit } from '../../../core/pan/kit.ts';
-import { layoutFor } from '../../parts/panLine/layout.ts';
+import { formatSpoon } from '../../../core/units/formatSpoon.ts';
+import { clock, grams } from '../../parts/figures.ts';
+import { flatLayoutFor } from '../../parts/panLine/layout.ts';
 import { PanLine } from '../../parts/panLine/PanLine.tsx';
 import type { Bands, Picture } from '../../parts/panLine/picture.ts';
 import { useTemperatureUnit } from '../../parts/TemperatureUnit.tsx';
@@ -12,7 +14,7 @@ import { Amounts } from './Amounts.tsx';
 import { Cautions } from './Cautions.tsx';
 import { materialNames, stoveNames } from './kitNames.ts';
 import { StepTable } from './StepTable.tsx';
-import { summaryOf } from './summary.ts';
+import { landingOf } from './summary.ts';
 import './print.css';
 
 interface PrintSheetProps {
@@ -27,29 +29,37 @@ export const PrintSheet = memo(function PrintSheet({ picture, bands, kit }: Prin
   const { unit } = useTemperatureUnit();
   const { plan, endS, hottestC } = picture;
   const { alkali } = plan.amounts;
+  const { name, form, route } = plan.request;
   usePrintLine();
-  const layout = layoutFor(widthPx, endS, hottestC, alkali ? 3 : 2, true);
+  const layout = flatLayoutFor(widthPx, endS, hottestC, alkali ? 3 : 2, plan.steps.length);
   return (
     <div className="print-sheet">
-      <h1>{plan.request.name}</h1>
-      <p>{summaryOf(picture, bands, unit)}</p>
+      <h1>
+        {name} <span className="total">{clock(endS / 60)}</span>
+      </h1>
       <p>
-        Kit: {kit.name}. {stoveNames[kit.stove.kind]}, {kit.stove.ratedPowerW} W, dial to {kit.stove.notches};{' '}
-        {materialNames[kit.pan.material].toLowerCase()} pan of {(kit.pan.diameterM * 100).toFixed(0)} cm.
+        {grams(plan.yieldKg)} g, {form}, {route} route{bands && `; ${landingOf(bands)}`}. Kit: {kit.name}.{' '}
+        {stoveNames[kit.stove.kind]}, {kit.stove.ratedPowerW} W, dial to {kit.stove.notches};{' '}
+        {materialNames[kit.pan.material].toLowerCase()} pan of {(kit.pan.diameterM * 100).toFixed(0)} cm; spoon of{' '}
+        {formatSpoon(kit.spoonM3)}.
       </p>
       <Cautions alkali={alkali !== undefined} />
-      <Amounts plan={plan} />
-      {alkali && <AlkaliCard alkali={alkali} />}
-      <p>
-        <strong>Burned: 20 minutes of cool running water. Call your local emergency number.</strong> Colour is known to
-        a factor of 2 or 3 only.
-      </p>
+      <div className="prepare">
+        <Amounts plan={plan} />
+        {alkali && <AlkaliCard alkali={alkali} cautions={plan.cautions} />}
+      </div>
       <StepTable picture={picture} bands={bands} onPaper />
       <figure className="print-pan">
         <svg width="100%" viewBox={`0 0 ${layout.width} ${layout.height}`} role="img" aria-label="Pan line">
           <PanLine picture={picture} bands={bands} layout={layout} unit={unit} hatched />
         </svg>
-        <figcaption>Hatched closer the darker the sugar. Dashes and grey hold 8 in 10 cooks.</figcaption>
+        <figcaption>
+          Hatched closer the darker the sugar. Dashes and grey hold 8 in 10 cooks; colour is known to a factor of 2 or 3
+          only.
+          <strong className="burned">
+            Burned: 20 minutes of cool running water. Call your local emergency number.
+          </strong>
+        </figcaption>
       </figure>
     </div>
   );

@@ -5,7 +5,7 @@ import { ebcOf, span } from '../../parts/figures.ts';
 import type { Bands, Picture } from '../../parts/panLine/picture.ts';
 import { stepNames } from '../../parts/stepNames.ts';
 import { useTemperatureUnit } from '../../parts/TemperatureUnit.tsx';
-import { bandOf, deedOf } from './stepWords.ts';
+import { bandOf, deedOf, tooHot } from './stepWords.ts';
 
 interface StepTableProps {
   readonly picture: Picture;
@@ -22,6 +22,7 @@ export function StepTable({ picture, bands, onPaper }: StepTableProps) {
     <table className="steps">
       <caption>
         Steps <span className="quiet">expected, and below where 8 in 10 cooks should be</span>
+        {onPaper && <span className="told-once">{tooHot}</span>}
       </caption>
       <thead>
         <tr>
@@ -42,7 +43,9 @@ export function StepTable({ picture, bands, onPaper }: StepTableProps) {
             <tr key={step.kind}>
               <th scope="row">
                 <strong>{stepNames[step.kind]}</strong>
-                <span className="deed">{deedOf(step, unit)}</span>
+                <span className="deed">
+                  {deedOf(step, picture, i, unit)} {'heldMinutes' in step.end && !step.letDown && !onPaper && tooHot}
+                </span>
               </th>
               <td data-label="Band">{bandOf(step, unit)}</td>
               <Ranged label="Ends at" unit="min" value={end?.endMinute} range={ahead?.endMinute} show={whole} />

@@ -38,7 +38,7 @@ export function aimEntries(
       dimension: 'mass',
       unit: 'g',
     }),
-    syrupSolids: plainEntry({ ...number('syrupSolids', 'Solids of the syrup'), unit: '°Bx', scale: 100 }),
+    syrupSolids: plainEntry({ ...number('syrupSolids', 'Solids'), unit: '°Bx', scale: 100 }),
     alkaliGPerKg: plainEntry({ ...number('alkaliGPerKg', 'Dose', 'for each kg of sugar'), unit: 'g/kg' }),
     solutionStrength: quantityEntry({
       ...number('solutionStrength', 'Strength', 'by weight, in water'),

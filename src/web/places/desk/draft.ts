@@ -2,7 +2,7 @@
 
 import type { KitRecord } from '../../../api/kit.ts';
 import { kitSchema } from '../../../api/kit.ts';
-import type { PlanRecord } from '../../../api/plan.ts';
+import { type PlanRecord, planRecordSchema } from '../../../api/plan.ts';
 import { planRequestSchema } from '../../../api/planRequest.ts';
 import { z } from '../../../api/zod.ts';
 import { defaultKit, type Kit } from '../../../core/pan/kit.ts';
@@ -38,20 +38,26 @@ const draftSchema = z.object({
   aim: z.object({ good: planRequestSchema, texts }),
   kit: z.object({ good: kitSchema, texts }),
   base: z.object({ id: z.string(), version: z.number(), kit: kitSchema }).nullable().catch(null),
+  plan: planRecordSchema.nullable().catch(null),
 });
+
+/** A draft out of storage; undefined when it can't be read. */
+export function readDraft(stored: unknown): Draft | undefined {
+  const read = draftSchema.safeParse(stored);
+  return read.success ? read.data : undefined;
+}
 
 /** What was on the Desk when this browser last had it open; undefined when there is nothing, or nothing that can be read. */
 export function keptDraft(): Draft | undefined {
   try {
-    const read = draftSchema.safeParse(JSON.parse(kept(key) ?? 'null'));
-    return read.success ? { ...read.data, plan: null } : undefined;
+    return readDraft(JSON.parse(kept(key) ?? 'null'));
   } catch {
     return undefined;
   }
 }
 
 export function keepDraft({ aim, kit, base }: Draft): void {
-  keep(key, JSON.stringify({ aim, kit, base }));
+  keep(key, JSON.stringify({ aim, kit, base, plan: null }));
 }
 
 export function withKit(draft: Draft, { id, version, kit }: KitRecord): Draft {
@@ -71,6 +77,15 @@ export function kitIsChanged({ kit, base }: Draft): boolean {
 /** Is what is on the Desk just what was saved? */
 export function isSaved({ aim, base, plan }: Draft): boolean {
   return plan !== null && plan.kitId === (base?.id ?? null) && sameRequest(plan.request, aim.good);
+}
+
+/**
+ * Does the Desk still hold the plan that it was opened from, so that its address is right? A plan whose kit is not kept, or not
+ * known, goes with any kit.
+ */
+export function holdsPlan({ aim, base, plan }: Draft, kits: readonly KitRecord[]): boolean {
+  if (!plan || !sameRequest(plan.request, aim.good)) return false;
+  return plan.kitId === base?.id || !kits.some(({ id }) => id === plan.kitId);
 }
 
 function sameRequest(a: PlanRequest, b: PlanRequest): boolean {

@@ -1,5 +1,6 @@
 /** The fields of a kit: what each is called, how it is typed, and its limits. */
 import { type Kit, kitRanges as ranges } from '../../../core/pan/kit.ts';
+import { formatSpoon } from '../../../core/units/formatSpoon.ts';
 import type { Entries } from '../../parts/entry.ts';
 import { nameEntry, plainEntry, quantityEntry } from '../../parts/numberEntry.ts';
 import type { TemperatureUnit } from '../../parts/temperature.ts';
@@ -25,14 +26,14 @@ export function kitEntries(unit: TemperatureUnit): Entries<Kit> {
       (kit, name) => ({ ...kit, name }),
     ),
     'stove.ratedPowerW': quantityEntry({
-      label: 'Rated power of the ring',
+      label: 'Rated power',
       ...stove('ratedPowerW'),
       range: ranges.ratedPowerW,
       dimension: 'power',
       unit: 'W',
     }),
     'stove.notches': plainEntry({
-      label: 'Highest number on the dial',
+      label: 'Dial goes to',
       ...stove('notches'),
       range: ranges.notches,
       unit: '',
@@ -61,11 +62,13 @@ export function kitEntries(unit: TemperatureUnit): Entries<Kit> {
     }),
     spoonM3: quantityEntry({
       label: 'Spoon for cold water',
-      hint: 'its volume; a US teaspoon is 4.9 mL',
+      hint: 'a US teaspoon is 4.9 mL',
       ...whole('spoonM3'),
       range: ranges.spoonM3,
       dimension: 'volume',
       unit: 'mL',
+      // Its name, or mL where it has none: what is shown is read back.
+      write: (m3) => formatSpoon(m3).replace(/,.*/, ''),
     }),
     'water.alkalinityMgPerL': plainEntry({
       label: 'Alkalinity of the water',
@@ -83,7 +86,7 @@ export function kitEntries(unit: TemperatureUnit): Entries<Kit> {
       unit: 'm',
     }),
     roomC: quantityEntry({
-      label: 'Room temperature',
+      label: 'Room',
       ...whole('roomC'),
       range: ranges.roomC,
       dimension: 'temperature',

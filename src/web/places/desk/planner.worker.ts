@@ -2,16 +2,24 @@
 import { expose, transfer } from 'comlink';
 import type { Refusal } from '../../../core/advice/limits.ts';
 import type { Kit } from '../../../core/pan/kit.ts';
+import { centralValues } from '../../../core/pan/model.ts';
 import { type PreparedKit, prepareKit } from '../../../core/pan/preparedKit.ts';
-import { type Draw, drawEveryS, drawOf, summarise } from '../../../core/planning/forecast.ts';
+import {
+  type Draw,
+  describe,
+  drawEveryS,
+  drawOf,
+  forecastDraws,
+  forecastSeed,
+  summarise,
+} from '../../../core/planning/forecast.ts';
 import { type Plan, planFor } from '../../../core/planning/plan.ts';
 import type { PlanRequest } from '../../../core/planning/request.ts';
 import { type Bands, type Picture, pictureOf, ribbonEdges } from '../../parts/panLine/picture.ts';
 
-/** The same draws each time, so that a forecast moves only by what was changed. */
-const seed = 20;
 const drawsAtOnce = 4;
-const summariesAfter = [16, 32, 64];
+/** The bands are shown when a quarter of the draws is there, and refined. */
+const summariesAfter = [forecastDraws / 4, forecastDraws / 2, forecastDraws];
 
 export type Outcome =
   | { readonly kind: 'plan'; readonly picture: Picture; readonly tookMs: number }
@@ -49,7 +57,8 @@ function plan({ turn, request, kit }: Asked): Outcome {
     const planned = planFor(request, prepared);
     if (planned.kind === 'refused') return planned;
     const picture = pictureOf(planned.plan, planned.course, prepared);
-    void forecast(turn, planned.plan, prepared, picture);
+    const middle = describe(planned.course, centralValues(kit), 1);
+    void forecast(turn, planned.plan, middle, prepared, picture);
     const columns = Object.values(picture.traces).map((column) => Float64Array.from(column));
     const traces = Object.fromEntries(Object.keys(picture.traces).map((name, i) => [name, columns[i]]));
     const sent = { ...picture, traces } as unknown as Picture;
@@ -62,16 +71,22 @@ function plan({ turn, request, kit }: Asked): Outcome {
   }
 }
 
-async function forecast(turn: number, plan: Plan, prepared: PreparedKit, picture: Picture): Promise<void> {
+async function forecast(
+  turn: number,
+  plan: Plan,
+  middle: Draw,
+  prepared: PreparedKit,
+  picture: Picture,
+): Promise<void> {
   const begun = performance.now();
   const draws: Draw[] = [];
   for (const target of summariesAfter) {
     while (draws.length < target) {
       await aMoment();
       if (turn !== latest) return;
-      for (let i = 0; i < drawsAtOnce; i++) draws.push(drawOf(plan, prepared, seed, draws.length));
+      for (let i = 0; i < drawsAtOnce; i++) draws.push(drawOf(plan, prepared, forecastSeed, draws.length));
     }
-    const summary = summarise(plan, draws);
+    const summary = summarise(plan, middle, draws);
     const bands = { forecast: summary, edges: ribbonEdges(picture, summary, drawEveryS) };
     const buffers = Object.values(summary.bands).flatMap(({ low, high }) => [low.buffer, high.buffer]);
     tell(transfer({ turn, bands, tookMs: performance.now() - begun }, buffers as ArrayBuffer[]));

@@ -9,7 +9,7 @@ import { usePlans } from '../../records/usePlans.ts';
 import { aimEntries, temperatureFields } from './aimEntries.ts';
 import { withKit } from './draft.ts';
 import { kitEntries } from './kitEntries.ts';
-import { sentence } from './Refused.tsx';
+import { sentence } from './sentence.ts';
 import { useDraft } from './useDraft.ts';
 import { useKeptKits } from './useKeptKits.ts';
 import { useKeptPlans } from './useKeptPlans.ts';
@@ -40,7 +40,11 @@ export function useDesk() {
   }, [unit, writtenIn, setDraft]);
 
   const refused = planning.outcome?.kind === 'refused' ? planning.outcome.refusals : [];
-  const refusals = Object.fromEntries(refused.map(({ field, message }) => [field, sentence(message)]));
+  const refusals = Object.fromEntries(refused.map(({ field, message }) => [field, sentence(message, unit)]));
+  const plan = planning.outcome?.kind === 'plan' ? planning.outcome.picture.plan : undefined;
+  const hints = Object.fromEntries(
+    (plan?.cautions ?? []).map(({ field, message }) => [field, sentence(message, unit)]),
+  );
   const wrong = Object.keys(troubles(draft.aim, aims)).length > 0 || Object.keys(troubles(draft.kit, facts)).length > 0;
 
   return {
@@ -49,6 +53,8 @@ export function useDesk() {
     facts,
     planning,
     refusals,
+    hints,
+    labelOf: (field: string) => aims[field as keyof typeof aims]?.label ?? facts[field]?.label ?? 'Pan material',
     /** A field can't be read: what is shown is the last plan that could be made. */
     wrong,
     kits: kits.data ?? [],

@@ -2,9 +2,10 @@
 import { useEffect, useState } from 'react';
 import type { KitRecord } from '../../../api/kit.ts';
 import { type Draft, freshDraft, keepDraft, keptDraft, kitIsChanged, withKit } from './draft.ts';
+import { entryDraft } from './entryDraft.ts';
 
 export function useDraft(kits: readonly KitRecord[] | undefined) {
-  const [start] = useState(keptDraft);
+  const [start] = useState(() => entryDraft() ?? keptDraft());
   const [draft, setDraft] = useState<Draft>(start ?? freshDraft);
 
   useEffect(() => keepDraft(draft), [draft]);

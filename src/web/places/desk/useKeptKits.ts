@@ -2,6 +2,7 @@
 import { useState } from 'react';
 import type { KitRecord } from '../../../api/kit.ts';
 import { ProblemError } from '../../records/answer.ts';
+import { failureOf } from '../../records/failureOf.ts';
 import { useSaveKit } from '../../records/useKits.ts';
 import { type Draft, kitIsChanged, withKit } from './draft.ts';
 
@@ -34,9 +35,10 @@ export function useKeptKits(draft: Draft, setDraft: (change: (draft: Draft) => D
           setDraft((now) => ({ ...now, base: { id: saved.id, version: saved.version, kit: saved.kit } }));
         },
         onError(error) {
-          const current = error instanceof ProblemError ? error.problem.current : undefined;
+          const left = error instanceof ProblemError ? error.problem.current : undefined;
+          const current = left && 'kit' in left ? left : undefined;
           setConflict(current);
-          setMessage(current ? undefined : failureOf(error));
+          setMessage(current ? undefined : failureOf(error, 'Not saved'));
         },
       },
     );
@@ -54,10 +56,4 @@ export function useKeptKits(draft: Draft, setDraft: (change: (draft: Draft) => D
     },
     keepMine: () => conflict && send({ id: conflict.id, version: conflict.version }),
   };
-}
-
-export function failureOf(error: unknown): string {
-  return error instanceof ProblemError
-    ? `Not saved: ${error.message}`
-    : 'Not saved: the server is not reached. Nothing is lost; try again when it is back.';
 }

@@ -4,10 +4,11 @@ import { useSearchParams } from 'wouter';
 import type { KitRecord } from '../../../api/kit.ts';
 import type { PlanRecord } from '../../../api/plan.ts';
 import { ProblemError } from '../../records/answer.ts';
+import { failureOf } from '../../records/failureOf.ts';
 import { newId } from '../../records/newId.ts';
 import { fetchPlan, useRemovePlan, useSavePlan } from '../../records/usePlans.ts';
-import { type Draft, isSaved, withPlan } from './draft.ts';
-import { failureOf } from './useKeptKits.ts';
+import { type Draft, holdsPlan, isSaved, withPlan } from './draft.ts';
+import { entryDraft, keepInEntry } from './entryDraft.ts';
 
 /** Something that was done, and how to take it back. */
 export interface Notice {
@@ -29,35 +30,54 @@ export function useKeptPlans(draft: Draft, setDraft: SetDraft, kits: readonly Ki
   before.current = draft;
   const saved = isSaved(draft);
 
-  const address = (id: string | undefined) => setParams(id ? { plan: id } : {}, { replace: true });
+  /** A new entry of the history, so that Back leads to what was here before. */
+  const goTo = (id: string | undefined) => setParams(id ? { plan: id } : {});
+  /** The same entry under another address. */
+  const rename = (id: string | undefined) => setParams(id ? { plan: id } : {}, { replace: true, state: history.state });
 
   function open(plan: PlanRecord) {
-    const left = before.current;
-    setDraft((now) => withPlan(now, plan, kits ?? []));
-    address(plan.id);
-    const says = `Opened “${plan.request.name}”.`;
-    const back = () => {
-      setDraft(() => left);
-      address(undefined);
-      setNotice(undefined);
-    };
-    setNotice(
-      isSaved(left) ? { says, whileSaved: true } : { says, undo: { name: 'Back to what was here', run: back } },
-    );
+    if (plan.id === asked && holdsPlan(before.current, kits ?? [])) return;
+    goTo(plan.id);
+    put(plan, () => history.back());
   }
 
-  const openAsked = useEffectEvent(open);
-  const refuseAsked = useEffectEvent((error: unknown) =>
-    setNotice({ says: error instanceof ProblemError ? error.message : failureOf(error) }),
-  );
-  const leaveAddress = useEffectEvent(() => address(undefined));
+  /** @param back leads to what was on the Desk before */
+  function put(plan: PlanRecord, back: () => void) {
+    const left = before.current;
+    setDraft((now) => withPlan(now, plan, kits ?? []));
+    const says = `Opened “${plan.request.name}”.`;
+    const undo = { name: 'Back to what was here', run: back };
+    setNotice(isSaved(left) ? { says, whileSaved: true } : { says, undo });
+  }
 
-  // The address may name a plan: on arrival, and when the person walks back and forth.
+  const putAsked = useEffectEvent((plan: PlanRecord) => {
+    const left = before.current;
+    put(plan, () => {
+      goTo(undefined);
+      setDraft(() => left);
+      setNotice(undefined);
+    });
+  });
+  const refuseAsked = useEffectEvent((error: unknown) => {
+    const unknown = error instanceof ProblemError && error.problem.status < 500;
+    const stay = () => {
+      rename(undefined);
+      setNotice(undefined);
+    };
+    setNotice({
+      says: unknown
+        ? `There is no saved plan “${asked?.slice(0, 36)}”: it was deleted, or its address is incomplete. Below is what this Desk last had; your saved plans are listed after the kit.`
+        : failureOf(error, 'Not opened'),
+      undo: { name: 'Go on with this plan', run: stay },
+    });
+  });
+
+  // The address may name a plan that is not on the Desk yet.
   useEffect(() => {
     if (!asked || !kits || before.current.plan?.id === asked) return;
     let wanted = true;
     fetchPlan(asked).then(
-      (plan) => wanted && openAsked(plan),
+      (plan) => wanted && putAsked(plan),
       (error) => wanted && refuseAsked(error),
     );
     return () => {
@@ -65,10 +85,24 @@ export function useKeptPlans(draft: Draft, setDraft: SetDraft, kits: readonly Ki
     };
   }, [asked, kits]);
 
-  // Once something is changed, the address is no longer that of the saved plan; a reload must not undo the change.
+  // A changed plan is no longer the one of the address: it gets an entry of its own, and Back leads to the plan as saved.
+  const follow = useEffectEvent((now: Draft) => {
+    if (now.plan && now.plan.id === asked && !holdsPlan(now, kits ?? [])) goTo(undefined);
+    keepInEntry(now);
+  });
+  useEffect(() => follow(draft), [draft]);
+
+  // Back and Forward bring back what was on the Desk. First of all listeners: the address and the draft must change at once.
+  const restore = useEffectEvent(() => {
+    const there = entryDraft();
+    if (there) setDraft(() => there);
+    setNotice(undefined);
+  });
   useEffect(() => {
-    if (draft.plan && !saved && asked === draft.plan.id) leaveAddress();
-  }, [draft.plan, saved, asked]);
+    const listener = () => restore();
+    window.addEventListener('popstate', listener, { capture: true });
+    return () => window.removeEventListener('popstate', listener, { capture: true });
+  }, []);
 
   function save() {
     const plan = { kitId: draft.base?.id ?? null, request: draft.aim.good };
@@ -77,10 +111,10 @@ export function useKeptPlans(draft: Draft, setDraft: SetDraft, kits: readonly Ki
       {
         onSuccess(record) {
           setDraft((now) => ({ ...now, plan: record }));
-          address(record.id);
+          rename(record.id);
           setNotice({ says: `Saved “${record.request.name}”.`, whileSaved: true });
         },
-        onError: (error) => setNotice({ says: failureOf(error) }),
+        onError: (error) => setNotice({ says: failureOf(error, 'Not saved') }),
       },
     );
   }
@@ -94,10 +128,10 @@ export function useKeptPlans(draft: Draft, setDraft: SetDraft, kits: readonly Ki
     removing.mutate(plan, {
       onSuccess() {
         setDraft((now) => (now.plan?.id === id ? { ...now, plan: null } : now));
-        if (asked === id) address(undefined);
+        if (asked === id) rename(undefined);
         setNotice({ says: `Deleted “${request.name}”.`, undo: { name: 'Undo', run: putBack } });
       },
-      onError: (error) => setNotice({ says: failureOf(error).replace('Not saved', 'Not deleted') }),
+      onError: (error) => setNotice({ says: failureOf(error, 'Not deleted') }),
     });
   }
 

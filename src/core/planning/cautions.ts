@@ -1,0 +1,31 @@
+/** What a plan can do, but would better do otherwise: each caution names what was asked, what comes of it, and what would help. */
+import { limits } from '../advice/limits.ts';
+import { amountsFor } from './amounts.ts';
+import type { PlanRequest } from './request.ts';
+import { alkaliWaitS } from './steps.ts';
+
+export interface PlanCaution {
+  readonly id: string;
+  /** The field of the request that it is about. */
+  readonly field: keyof PlanRequest;
+  readonly message: string;
+}
+
+/** More parts than this keep the heat off for over six minutes, and every one is a splash to stand by (assumed). */
+const mostParts = 12;
+
+export function planCautions(request: PlanRequest): readonly PlanCaution[] {
+  const count = partsAt(request, request.solutionStrength);
+  if (count <= mostParts) return [];
+  const strongest = Math.round(limits.solutionStrength.value * 100);
+  const percents = Array.from({ length: strongest }, (_, i) => i + 1);
+  const enough = percents.find((percent) => partsAt(request, percent / 100) <= mostParts) ?? strongest;
+  const asked = Number((request.solutionStrength * 100).toPrecision(3));
+  const message = `at ${asked} % the alkali goes in by ${count} parts, ${alkaliWaitS} s apart: ${Math.round((count * alkaliWaitS) / 60)} minutes and more with the heat off, and all that water to boil away. At ${enough} % it takes ${partsAt(request, enough / 100)} parts`;
+  return [{ id: 'CAU-WEAK-ALKALI', field: 'solutionStrength', message }];
+}
+
+/** Parts that the alkali takes at a strength; none on the pale route. The batch doesn't matter: parts grow with it. */
+function partsAt(request: PlanRequest, solutionStrength: number): number {
+  return amountsFor({ ...request, solutionStrength }, 1).alkali?.parts.length ?? 0;
+}

@@ -1,0 +1,47 @@
+/**
+ * What was on the Desk at each entry of this tab's history, so that Back and Forward bring it back. The entry itself holds an id
+ * alone: browsers allow few changes of it in a time, and a draft changes with every key.
+ */
+import { newId } from '../../records/newId.ts';
+import { type Draft, readDraft } from './draft.ts';
+
+const key = 'umberpan.desk.entries';
+/** The oldest are let go. */
+const mostEntries = 30;
+
+interface Kept {
+  readonly id: string;
+  readonly draft: unknown;
+}
+
+/** The draft of the present entry; undefined when it has none. */
+export function entryDraft(): Draft | undefined {
+  const id = entryId();
+  const found = id === undefined ? undefined : keptEntries().find((each) => each.id === id);
+  return found && readDraft(found.draft);
+}
+
+export function keepInEntry(draft: Draft): void {
+  const id = entryId() ?? newId();
+  if (entryId() !== id) history.replaceState({ ...history.state, desk: id }, '');
+  const others = keptEntries().filter((each) => each.id !== id);
+  try {
+    sessionStorage.setItem(key, JSON.stringify([...others, { id, draft }].slice(-mostEntries)));
+  } catch {
+    // Without storage Back brings the address back, and a saved plan with it.
+  }
+}
+
+function entryId(): string | undefined {
+  const id: unknown = history.state?.desk;
+  return typeof id === 'string' ? id : undefined;
+}
+
+function keptEntries(): readonly Kept[] {
+  try {
+    const kept: unknown = JSON.parse(sessionStorage.getItem(key) ?? '[]');
+    return Array.isArray(kept) ? kept : [];
+  } catch {
+    return [];
+  }
+}

@@ -1,0 +1,267 @@
+// Real cooks at the Stove in real browsers: by hand and by thermometer, on two devices, and with the server gone.
+import { AxeBuilder } from '@axe-core/playwright';
+import type { BrowserContext, Page } from 'playwright-core';
+import { describe, expect, it, onTestFinished } from 'vitest';
+import type { LogEvent } from '../../src/core/log/event.ts';
+import { foldCook } from '../../src/core/log/fold.ts';
+import { scratchFolder } from '../testServer.ts';
+import { type BuiltServer, startBuiltServer } from './builtServer.ts';
+import { noBrowser, pages, says } from './openPage.ts';
+
+const phone = { width: 360, height: 780 };
+const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
+const done = '.card .done';
+
+/** Taps everything that must be so, and starts. */
+async function startCook(page: Page): Promise<string> {
+  await page.locator('.checks input').first().waitFor();
+  for (const tick of await page.locator('.checks input').all()) await tick.check();
+  await page.getByRole('button', { name: 'Start the cook' }).click();
+  await page.locator(done).waitFor();
+  return new URL(page.url()).pathname.split('/').at(-1) ?? '';
+}
+
+const press = async (page: Page, name: string | RegExp) => {
+  // Longer than the guard against double taps.
+  await page.waitForTimeout(300);
+  await page.getByRole('button', { name }).first().click();
+};
+
+async function logOf(server: BuiltServer, cook: string): Promise<LogEvent[]> {
+  const answer = await fetch(`${server.address}api/cooks/${cook}/events`);
+  return ((await answer.json()) as { events: LogEvent[] }).events;
+}
+
+/** What the log comes to, without what differs from one run to the next: names and times. */
+function outcome(events: readonly LogEvent[]) {
+  const { deeds, readings, answers, stepIndex, struckOut } = foldCook(events);
+  const bare = (entries: readonly { readonly kind: string; readonly body: unknown }[]) =>
+    entries.map(({ kind, body }) => ({ kind, body }));
+  return {
+    deeds: bare(deeds),
+    readings: bare(readings),
+    answers: bare(answers),
+    stepIndex,
+    struckOut: bare(struckOut),
+  };
+}
+
+const logShown = (page: Page) => page.locator('.log-book li > span:nth-child(2)').allInnerTexts();
+
+describe.skipIf(noBrowser)('a real cook', () => {
+  const open = pages();
+
+  it('is not begun before everything is ticked; then it goes by what is typed, undone and put right', async () => {
+    const { page, server, complaints } = await open({ at: 'stove/cook', viewport: phone });
+    await page.locator('.checks input').first().waitFor();
+    expect(await page.getByRole('button', { name: 'Start the cook' }).isDisabled()).toBe(true);
+    const cook = await startCook(page);
+    await says(page, '[data-role=mode]', /Live, no reading yet/);
+    await page.waitForTimeout(300);
+    await page.locator(done).click();
+    await says(page, '.beside', /Noted: Dial \d/);
+
+    // A thermometer read by hand; the missing digit of a slip is asked for.
+    await press(page, /^Keep \d+ °C$/);
+    await says(page, '[data-role=mode]', /Live, read by hand/);
+    await page.getByLabel('It shows, °C', { exact: true }).fill('131');
+    await press(page, /^Keep 131 °C$/);
+    await says(page, '.slip', /Really 131 °C\?/);
+    await press(page, 'Look again');
+
+    await press(page, 'Foam rises!');
+    await says(page, '.alarm-strip', /Foam rising/);
+    await press(page, 'It is quiet again');
+
+    await press(page, /^Dial \d one up/);
+    await says(page, '.beside', /Noted: Dial/);
+    const before = await logShown(page);
+    await press(page, 'Undo');
+    await page.waitForFunction((count) => document.querySelectorAll('.log-book li').length < count, before.length);
+
+    await page.locator('.log-book li', { hasText: 'Read 2' }).getByRole('button', { name: 'Put right' }).click();
+    await page.getByRole('button', { name: 'Thermometer, °C: +1' }).click();
+    await press(page, 'It was this');
+    await says(page, '.log-book', /put right/);
+
+    await says(page, '[data-role=link]', /All is on the server/);
+    const events = await logOf(server, cook);
+    const state = foldCook(events);
+    expect(state.mode).toBe('live');
+    expect(state.struckOut.map(({ kind }) => kind)).toEqual(['heat']);
+    expect(state.readings).toHaveLength(1);
+    expect(state.readings[0]?.before).toHaveLength(1);
+    expect(state.answers.map(({ body }) => body)).toEqual([{ rising: true }, { rising: false }]);
+    const { violations } = await new AxeBuilder({ page }).withTags(tags).analyze();
+    expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' | ')}`)).toEqual([]);
+    expect(complaints).toEqual([]);
+  }, 90_000);
+
+  it('shows within a second what a thermometer sends, as the line on the page says', async () => {
+    const { page, server } = await open({ at: 'stove/cook' });
+    const cook = await startCook(page);
+    await page.getByText('A thermometer that sends by itself').click();
+    const line = await page.locator('.thermometer code').textContent();
+    const [, type, value, address] = /-H '([^']+)' -d (\S+) '([^']+)'/.exec(line ?? '') ?? [];
+    expect([value, address?.startsWith(server.address)]).toEqual(['131.5', true]);
+    const headers = { 'content-type': type?.split(': ')[1] ?? '' };
+    const sent = Date.now();
+    const answer = await fetch(address ?? '', { method: 'POST', headers, body: '21.4' });
+    expect(answer.status).toBe(201);
+    await says(page, '.glance', /Thermometer: 21\.4 °C/);
+    console.log(`from sending to screen: ${Date.now() - sent} ms`);
+    await says(page, '[data-role=mode]', /Live, with a thermometer/);
+    expect(foldCook(await logOf(server, cook)).readings).toHaveLength(1);
+  }, 60_000);
+
+  it('is followed and written on two devices; an alarm seen on one is silent on the other', async () => {
+    const { page, server } = await open({ at: 'stove/cook' });
+    const cook = await startCook(page);
+    const other = await open({ at: `stove/cook/${cook}`, viewport: phone, on: server });
+    const second = other.page;
+    await second.locator(done).waitFor();
+    await page.waitForTimeout(300);
+    await page.locator(done).click();
+    await says(second, '.log-book', /Dial \d/);
+    await press(second, /^Stirred/);
+    await says(page, '.log-book', /Stirred/);
+    await press(page, 'Foam rises!');
+    for (const each of [page, second]) await says(each, '.alarm-strip[data-phase=new]', /Foam rising/);
+    await press(second, 'Seen: Foam rising');
+    const tapped = Date.now();
+    await page.locator('.alarm-strip[data-phase=seen]').waitFor();
+    console.log(`seen on one device, silent on the other after ${Date.now() - tapped} ms`);
+    expect(await logShown(second)).toEqual(await logShown(page));
+  }, 90_000);
+
+  it('can be poured, set, weighed and made a lot', async () => {
+    const { page, server, complaints } = await open({ at: 'stove/cook', viewport: phone, fakeClock: true });
+    const cook = await startCook(page);
+    await page.clock.runFor(1000);
+    await page.locator(done).click();
+    for (let minute = 0; minute < 15; minute++) await page.clock.runFor(60_000);
+    await page.clock.resume();
+    for (let i = 0; i < 12; i++) {
+      if (await page.getByRole('button', { name: /^Pour/ }).count()) break;
+      await press(page, /^Begin: /);
+      await page.waitForTimeout(1200);
+    }
+    await press(page, /^Pour/);
+    await page.getByRole('heading', { name: 'Set and break' }).waitFor();
+    await says(page, '.setting', /Cooling/);
+    await page.getByLabel(/name/i).fill('Sloe shards');
+    await press(page, 'Make the lot');
+    await says(page, '.setting', /Sloe shards/);
+    const lots = async () => {
+      const answer = await fetch(`${server.address}api/lots`);
+      return ((await answer.json()) as { lots: { lot: { name: string; cookId: string } }[] }).lots.map(
+        ({ lot }) => lot,
+      );
+    };
+    await expect.poll(lots).toContainEqual(expect.objectContaining({ name: 'Sloe shards', cookId: cook }));
+    await expect.poll(async () => foldCook(await logOf(server, cook)).ended?.body).toEqual({ how: 'done' });
+    expect(complaints).toEqual([]);
+  }, 90_000);
+});
+
+describe.skipIf(noBrowser)('a server that freezes, is killed and comes back', () => {
+  const open = pages();
+
+  /** The same acts in every run; `between` happens to the server on the way. */
+  async function cookThrough(
+    page: Page,
+    between: {
+      readonly frozen: () => Promise<void>;
+      readonly killed: () => Promise<void>;
+      readonly back: () => Promise<void>;
+    },
+  ): Promise<string> {
+    const cook = await startCook(page);
+    /** A tap counts once the page shows it. */
+    const noted = async (name: string | RegExp, says: string) => {
+      const before = (await logShown(page)).filter((each) => each.startsWith(says)).length;
+      await press(page, name);
+      await expect
+        .poll(async () => (await logShown(page)).filter((each) => each.startsWith(says)).length)
+        .toBe(before + 1);
+    };
+    await noted('Done', 'Dial');
+    await between.frozen();
+    await page.getByLabel('It shows, °C', { exact: true }).fill('23');
+    await noted(/^Keep 23 °C$/, 'Read 23');
+    await noted(/^Stirred/, 'Stirred');
+    await between.killed();
+    await noted('Foam rises!', 'Foam rises');
+    await noted('It is quiet again', 'Quiet');
+    await noted(/^Begin: Climb/, 'Begun: Climb');
+    await noted(/^Off the heat/, 'Off the heat');
+    await between.back();
+    await noted(/^Stirred/, 'Stirred');
+    await says(page, '[data-role=link]', /All is on the server/);
+    return cook;
+  }
+
+  it('takes nothing from the cook and doubles nothing: the log ends as in an undisturbed run', async () => {
+    const nothing = async () => {};
+    const calm = await open({ at: 'stove/cook', ownServer: true });
+    const undisturbed = await cookThrough(calm.page, { frozen: nothing, killed: nothing, back: nothing });
+    const expected = outcome(await logOf(calm.server, undisturbed));
+
+    const data = scratchFolder();
+    let server = await startBuiltServer(data);
+    const { port } = new URL(server.address);
+    onTestFinished(async () => void (await server.end('SIGKILL')));
+    const { page } = await open({ at: 'stove/cook', on: server });
+    const cook = await cookThrough(page, {
+      async frozen() {
+        server.freeze();
+        // A frozen server closes nothing: only its silence tells.
+        await page.locator('[data-role=link][data-state="on its own"]').waitFor();
+      },
+      async killed() {
+        await server.end('SIGKILL');
+        await page.reload();
+        await page.locator('.glance').waitFor();
+        await says(page, '[data-role=link]', /Server away: \d entries kept here/);
+      },
+      async back() {
+        server = await startBuiltServer(data, Number(port));
+        await page.locator('[data-role=link][data-state=live]').waitFor();
+      },
+    });
+    expect(outcome(await logOf(server, cook))).toEqual(expected);
+  }, 150_000);
+
+  it('half an hour away: the phone goes on by its own twin, and everything is on the server afterwards, once and in order', async () => {
+    const data = scratchFolder();
+    let server = await startBuiltServer(data);
+    const { port } = new URL(server.address);
+    onTestFinished(async () => void (await server.end('SIGKILL')));
+    const context: { page: Page; context?: BrowserContext } = await open({
+      at: 'stove/cook',
+      on: server,
+      fakeClock: true,
+    });
+    const { page } = context;
+    const cook = await startCook(page);
+    await page.clock.runFor(1000);
+    await page.locator(done).click();
+    await page.clock.runFor(2000);
+    await server.end('SIGKILL');
+    for (let minute = 0; minute < 30; minute += 3) {
+      await page.clock.runFor(180_000);
+      await press(page, /^Stirred/);
+      await page.clock.runFor(1000);
+    }
+    await says(page, '.glance', /3\d min/);
+    await says(page, '[data-role=link]', /Server away: 10 entries kept here/);
+    server = await startBuiltServer(data, Number(port));
+    for (let i = 0; i < 20; i++) await page.clock.runFor(1000);
+    await says(page, '[data-role=link]', /All is on the server/);
+    const { deeds } = foldCook(await logOf(server, cook));
+    const stirs = deeds.filter(({ kind }) => kind === 'stir').map(({ timeS }) => timeS);
+    expect(stirs).toHaveLength(10);
+    expect(stirs.toSorted((a, b) => a - b)).toEqual(stirs);
+    expect((stirs.at(-1) ?? 0) - (stirs[0] ?? 0)).toBeGreaterThan(26 * 60);
+  }, 150_000);
+});
