@@ -75,7 +75,8 @@ export function createFollowed({ prepared, charge, steps, ...options }: FollowOp
       standings.push({ timeS, done, progress: 'deed' in event ? afterDeed(progress, event.deed, timeS) : progress });
       if ('deed' in event || event.observation.kind !== 'reading' || !outcome) return;
       const before = beliefs.at(-1);
-      if (before?.timeS === timeS && !before.reading) beliefs.pop();
+      // The same moment before it was told; but the first belief stays.
+      if (beliefs.length > 1 && before?.timeS === timeS && !before.reading) beliefs.pop();
       believe(timeS, done, { valueC: event.observation.valueC, taken: outcome });
     },
     wentBack(timeS, done) {

@@ -85,6 +85,7 @@ interface Pot extends Member, Seen {
 
 interface Checkpoint {
   readonly timeS: number;
+  readonly driftedS: number;
   /** Events done before it. */
   readonly done: number;
   readonly ys: readonly Float64Array[];
@@ -229,6 +230,7 @@ export function createTwin(prepared: PreparedKit, charge: Charge, options: TwinO
   function keepCheckpoint(): void {
     checkpoints.push({
       timeS,
+      driftedS,
       done,
       ys: pots.map(({ y }) => y.slice()),
       scores: pots.map(({ scores }) => scores.slice()),
@@ -237,8 +239,7 @@ export function createTwin(prepared: PreparedKit, charge: Charge, options: TwinO
   }
 
   function goBackTo(point: Checkpoint): void {
-    ({ timeS, notch, done } = point);
-    driftedS = timeS;
+    ({ timeS, driftedS, notch, done } = point);
     pots.forEach((pot, i) => {
       pot.y.set(point.ys[i]);
       pot.scores.set(point.scores[i]);
