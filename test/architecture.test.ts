@@ -15,10 +15,11 @@ const coreMayImport = {
   colour: ['units', 'matter', 'reactions', 'pan'],
   log: ['units', 'matter', 'reactions', 'pan', 'colour'],
   twin: ['units', 'matter', 'reactions', 'pan', 'colour', 'log'],
-  advice: ['units', 'matter', 'reactions', 'pan', 'colour', 'log', 'twin'],
-  planning: ['units', 'matter', 'reactions', 'pan', 'colour', 'log', 'twin', 'advice'],
-  lot: ['units', 'matter', 'reactions', 'pan', 'colour', 'log', 'twin', 'advice', 'planning'],
-  beer: ['units', 'matter', 'reactions', 'pan', 'colour', 'log', 'twin', 'advice', 'planning', 'lot'],
+  learn: ['units', 'matter', 'reactions', 'pan', 'colour', 'log', 'twin'],
+  advice: ['units', 'matter', 'reactions', 'pan', 'colour', 'log', 'twin', 'learn'],
+  planning: ['units', 'matter', 'reactions', 'pan', 'colour', 'log', 'twin', 'learn', 'advice'],
+  lot: ['units', 'matter', 'reactions', 'pan', 'colour', 'log', 'twin', 'learn', 'advice', 'planning'],
+  beer: ['units', 'matter', 'reactions', 'pan', 'colour', 'log', 'twin', 'learn', 'advice', 'planning', 'lot'],
 } as const satisfies Record<string, readonly string[]>;
 const coreFolders = Object.keys(coreMayImport);
 

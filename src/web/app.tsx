@@ -3,6 +3,7 @@ import { QueryClient, QueryClientProvider } from '@tanstack/react-query';
 import { lazy, Suspense } from 'react';
 import { Link, Route, Switch, useLocation } from 'wouter';
 import { useCookUnderWay } from './parts/cookUnderWay.ts';
+import { NewVersion } from './parts/NewVersion.tsx';
 import { ThemeSwitch } from './parts/ThemeSwitch.tsx';
 import { Wordmark } from './parts/Wordmark.tsx';
 
@@ -78,7 +79,8 @@ function Masthead() {
 function CookUnderWay() {
   const [path] = useLocation();
   const cook = useCookUnderWay();
-  if (!cook || cook.over || path === `/stove/cook/${cook.id}`) return null;
+  if (!cook || cook.over) return <NewVersion cooking={path.startsWith('/stove/')} />;
+  if (path === `/stove/cook/${cook.id}`) return null;
   return (
     <Suspense>
       <Watch />

@@ -132,6 +132,13 @@ describe.skipIf(noBrowser)('a real cook', () => {
     await page.locator('.alarm-strip[data-phase=seen]').waitFor();
     console.log(`seen on one device, silent on the other after ${Date.now() - tapped} ms`);
     expect(await logShown(second)).toEqual(await logShown(page));
+
+    // In every other place the alarm is heard and seen too.
+    await second.getByRole('link', { name: 'First aid' }).click();
+    await says(second, '.watch .alarm-strip', /Foam rising/);
+    await press(second, 'It is quiet again');
+    await second.getByRole('link', { name: 'Back to the cook' }).click();
+    await says(second, '.log-book', /Quiet again/);
   }, 90_000);
 
   it('can be poured, set, weighed and made a lot', async () => {

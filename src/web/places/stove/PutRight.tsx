@@ -2,10 +2,10 @@
 import { useState } from 'react';
 import type { AnyEntry } from '../../../core/log/corrections.ts';
 import { readingAsReceived } from '../../../core/log/readingAsReceived.ts';
+import { Stepper } from '../../parts/Stepper.tsx';
 import { useTemperatureUnit } from '../../parts/TemperatureUnit.tsx';
 import { inUnit } from '../../parts/temperature.ts';
 import { type Cook, spoonName } from './deedWords.ts';
-import { Stepper } from './Stepper.tsx';
 
 interface PutRightProps {
   readonly entry: AnyEntry;

@@ -1,6 +1,7 @@
 /** A real cook, followed by its log: on this device alone or with others, with the server or without. */
-import { useEffect, useSyncExternalStore } from 'react';
+import { lazy, Suspense, useEffect, useSyncExternalStore } from 'react';
 import { Link } from 'wouter';
+import type { Plan } from '../../../../core/planning/plan.ts';
 import { clock } from '../../../parts/figures.ts';
 import { useTitle } from '../../../parts/useTitle.ts';
 import { ActsProvider } from '../acts.ts';
@@ -8,10 +9,11 @@ import { AlarmReportView } from '../alarms/AlarmReportView.tsx';
 import { CookLine } from '../CookLine.tsx';
 import { CookView } from '../CookView.tsx';
 import { LogBook } from '../LogBook.tsx';
-import { SetAndBreak } from '../setting/SetAndBreak.tsx';
 import { linkWords, modeWords } from './liveWords.ts';
 import { acts, type Live, liveNow, openLive, subscribe, takeOver } from './session.ts';
 import { Thermometer } from './Thermometer.tsx';
+
+const SetAndBreak = lazy(async () => ({ default: (await import('../setting/SetAndBreak.tsx')).SetAndBreak }));
 
 export function LivePlace({ id }: { readonly id: string }) {
   const live = useSyncExternalStore(subscribe, liveNow);
@@ -96,15 +98,20 @@ function Cooking({ live }: { readonly live: Live }) {
     <>
       <div className="cooking">
         <p>Poured after {clock(view.poured.atS / 60)}.</p>
-        <SetAndBreak
-          poured={view.poured.sugar}
-          pouredMs={poured?.trueMs ?? 0}
-          plan={{ request: begun.request as never }}
-          kit={begun.kit}
-          planId={begun.planId}
-          cookId={id}
-          onLotMade={() => !live.ended && acts.say('ended', { how: 'done' })}
-        />
+        {poured && (
+          <Suspense>
+            <SetAndBreak
+              poured={view.poured.sugar}
+              pouredMs={poured.trueMs}
+              plan={{ request: begun.request as Plan['request'] }}
+              kit={begun.kit}
+              planId={begun.planId}
+              cookId={id}
+              made={live.ended}
+              onLotMade={() => !live.ended && acts.say('ended', { how: 'done' })}
+            />
+          </Suspense>
+        )}
       </div>
       <div className="watching">
         <CookLine cooked={cooked} />

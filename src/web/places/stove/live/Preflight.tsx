@@ -18,7 +18,7 @@ import { useTelling } from '../telling/useTelling.ts';
 import { checksFor } from './preflightChecks.ts';
 import { pickUp } from './session.ts';
 
-export function Preflight() {
+export default function Preflight() {
   useTitle('Before the heat is on · Stove');
   const outcome = useMemo(() => {
     const draft = keptDraft() ?? freshDraft;

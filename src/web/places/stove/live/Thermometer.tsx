@@ -1,10 +1,10 @@
 /** What the thermometer shows: typed by large steppers, or sent by the thermometer itself. */
 import { useState } from 'react';
 import { readingAsReceived } from '../../../../core/log/readingAsReceived.ts';
+import { Stepper } from '../../../parts/Stepper.tsx';
 import { useTemperatureUnit } from '../../../parts/TemperatureUnit.tsx';
 import { degrees, inUnit } from '../../../parts/temperature.ts';
 import { useActs } from '../acts.ts';
-import { Stepper } from '../Stepper.tsx';
 import type { View } from '../view.ts';
 import { likelySlips } from './slips.ts';
 

@@ -28,11 +28,14 @@ export interface SetAndBreakProps {
   /** The kept plan and cook; null for those that are not kept. */
   readonly planId: string | null;
   readonly cookId: string | null;
+  /** The lot of this cook was made before. */
+  readonly made: boolean;
   /** Once it is written down on this device; it may reach the server later. */
   readonly onLotMade: (lot: Lot & { readonly id: string }) => void;
 }
 
-export function SetAndBreak({ poured, pouredMs, plan, kit, planId, cookId, onLotMade }: SetAndBreakProps) {
+export function SetAndBreak(props: SetAndBreakProps) {
+  const { poured, pouredMs, plan, kit, planId, cookId, onLotMade } = props;
   const { form, name: plannedName } = plan.request;
   const [tray, setTray] = useState(rememberedTray);
   const [made, setMade] = useState<{ readonly id: string; readonly name: string }>();
@@ -70,7 +73,13 @@ export function SetAndBreak({ poured, pouredMs, plan, kit, planId, cookId, onLot
       )}
       <YieldView poured={poured} form={form} kit={kit} />
       {hard && <Cautions title="Before you break it" cautions={whenBreaking} />}
-      {made ? <LotMade {...made} /> : <LotEntry plannedName={plannedName} expectedKg={poured.massKg} onMake={make} />}
+      {made ? (
+        <LotMade {...made} />
+      ) : props.made ? (
+        <p role="status">The lot of this cook was made.</p>
+      ) : (
+        <LotEntry plannedName={plannedName} expectedKg={poured.massKg} onMake={make} />
+      )}
     </div>
   );
 }

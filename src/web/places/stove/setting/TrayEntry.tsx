@@ -1,6 +1,6 @@
 /** The tray's size by steppers, and what it stands on. */
 import { Picks } from '../../../parts/Picks.tsx';
-import { Stepper } from './Stepper.tsx';
+import { Stepper } from '../../../parts/Stepper.tsx';
 import { bases, sideCm, type Tray } from './tray.ts';
 
 interface TrayEntryProps {
@@ -15,18 +15,18 @@ export function TrayEntry({ tray, thicknessM, onTray }: TrayEntryProps) {
       <h3 id="set-tray">The tray</h3>
       <div className="set-steppers">
         <Stepper
-          label="Width"
+          label="Width, cm"
           value={tray.widthCm}
-          unit="cm"
-          {...sideCm}
-          onValue={(widthCm) => onTray({ ...tray, widthCm })}
+          steps={[1, 5]}
+          range={[sideCm.least, sideCm.most]}
+          onChange={(widthCm) => onTray({ ...tray, widthCm })}
         />
         <Stepper
-          label="Length"
+          label="Length, cm"
           value={tray.lengthCm}
-          unit="cm"
-          {...sideCm}
-          onValue={(lengthCm) => onTray({ ...tray, lengthCm })}
+          steps={[1, 5]}
+          range={[sideCm.least, sideCm.most]}
+          onChange={(lengthCm) => onTray({ ...tray, lengthCm })}
         />
       </div>
       <Picks legend="It stands on" value={tray.base} options={bases} onPick={(base) => onTray({ ...tray, base })} />

@@ -1,5 +1,6 @@
 /** A number by big steppers: no keyboard comes up over the stove. The field in the middle can still be typed into. */
 import { useEffect, useId, useState } from 'react';
+import './stepper.css';
 
 interface StepperProps {
   readonly label: string;
