@@ -1,4 +1,5 @@
 /** The small panels below the ribbon: one quantity each, the expected course and the 10-90 % band. */
+import type { ReactNode } from 'react';
 import { drawEveryS } from '../../../core/planning/forecast.ts';
 import { Clip } from './Clip.tsx';
 import { type Layout, type Panel, panelFacts, panelY } from './layout.ts';
@@ -12,26 +13,43 @@ interface PanelsProps {
 }
 
 export function Panels({ picture, bands, layout }: PanelsProps) {
-  const { x, left, right } = layout;
+  const { x } = layout;
   return (
     <g>
       {layout.panels.map((panel) => {
-        const { name, top, bottom } = panel;
+        const { name } = panel;
         const band = bands?.forecast.bands[name];
         const y = (value: number) => panelY(panel, value);
         return (
-          <g key={name}>
-            <text className="panel-name" x={left} y={top - 6}>
-              {panelFacts[name].title}
-            </text>
-            <Grid panel={panel} layout={layout} />
-            <Clip left={left} right={right} top={top - 1} bottom={bottom + 1}>
-              {band && <path className="band" d={bandPath(band.low, band.high, drawEveryS, x, y)} />}
-              <path className="course" d={linePath(picture.traces[name], drawnEveryS, x, y)} />
-            </Clip>
-          </g>
+          <PanelFrame key={name} panel={panel} layout={layout}>
+            {band && <path className="band" d={bandPath(band.low, band.high, drawEveryS, x, y)} />}
+            <path className="course" d={linePath(picture.traces[name], drawnEveryS, x, y)} />
+          </PanelFrame>
         );
       })}
+    </g>
+  );
+}
+
+interface PanelFrameProps {
+  readonly panel: Panel;
+  readonly layout: Layout;
+  readonly children: ReactNode;
+}
+
+/** A panel's title and grid, and what is drawn inside of it. */
+export function PanelFrame({ panel, layout, children }: PanelFrameProps) {
+  const { left, right } = layout;
+  const { name, top, bottom } = panel;
+  return (
+    <g>
+      <text className="panel-name" x={left} y={top - 6}>
+        {panelFacts[name].title}
+      </text>
+      <Grid panel={panel} layout={layout} />
+      <Clip left={left} right={right} top={top - 1} bottom={bottom + 1}>
+        {children}
+      </Clip>
     </g>
   );
 }

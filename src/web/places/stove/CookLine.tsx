@@ -3,13 +3,13 @@ import { memo, useMemo } from 'react';
 import { Axes } from '../../parts/panLine/Axes.tsx';
 import { Clip } from '../../parts/panLine/Clip.tsx';
 import { Deeds } from '../../parts/panLine/Deeds.tsx';
-import { type Layout, layoutFor } from '../../parts/panLine/layout.ts';
+import { layoutFor } from '../../parts/panLine/layout.ts';
 import { linePath } from '../../parts/panLine/paths.ts';
 import { StepBands, StepNames } from '../../parts/panLine/Steps.tsx';
 import { useWidth } from '../../parts/panLine/useWidth.ts';
 import { useTemperatureUnit } from '../../parts/TemperatureUnit.tsx';
 import type { Cooked } from './cooked.ts';
-import { AheadBand, Belief, Readings, Stirs } from './Filling.tsx';
+import { AheadBand, Belief, BeliefPanels, Readings, Stirs } from './Filling.tsx';
 import { LiveRibbon } from './LiveRibbon.tsx';
 import { spansOf } from './spans.ts';
 import '../../parts/panLine/panLine.css';
@@ -28,10 +28,7 @@ export const CookLine = memo(
     const axisS = Math.max(planned.endS, Math.ceil((nowS + aheadS) / growS) * growS);
     const hottestC = Math.max(planned.hottestC, ...rows.map(({ believedC }) => believedC.mid));
     const rails = planned.begun.amounts.alkali ? 3 : 2;
-    const layout = useMemo(
-      () => withoutPanels(layoutFor(width, axisS, hottestC, rails)),
-      [width, axisS, hottestC, rails],
-    );
+    const layout = useMemo(() => layoutFor(width, axisS, hottestC, rails), [width, axisS, hottestC, rails]);
     const steps = spansOf(planned.begun.steps, deeds, reveal ? nowS : nowS + aheadS);
     const picture = { plan: planned.begun, steps, deeds };
     const { x, y, left, right, plotTop, plotBottom } = layout;
@@ -55,13 +52,14 @@ export const CookLine = memo(
               </Clip>
               <Deeds picture={picture} layout={layout} />
               <Stirs stirredS={stirredS} layout={layout} />
+              <BeliefPanels rows={rows} layout={layout} />
             </g>
           </svg>
         </div>
         <figcaption className="small quiet">
           Dots: readings, as many as have room. Line with grey band: what the twin believes, 8 in 10. Dashed: the next 5
           minutes if nothing is done, 8 in 10. Dotted: the plan. The ribbon is the syrup’s estimated colour as a film of
-          1 mm.
+          1 mm. Below: what can’t be seen, as the twin believes it, 8 in 10.
         </figcaption>
       </figure>
     );
@@ -73,11 +71,6 @@ export const CookLine = memo(
     before.cooked.entries.length === after.cooked.entries.length &&
     before.cooked.reveal === after.cooked.reveal,
 );
-
-function withoutPanels(layout: Layout): Layout {
-  const axis = layout.axes[0] ?? layout.plotBottom;
-  return { ...layout, panels: [], axes: [axis], height: axis + 28 };
-}
 
 function summaryOf({ rows, deeds }: Cooked): string {
   const readings = rows.filter(({ readingC }) => readingC !== undefined);

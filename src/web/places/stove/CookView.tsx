@@ -23,11 +23,13 @@ interface CookViewProps {
   readonly cooked: Cooked;
   /** Right below the card: the clock of a rehearsal, the thermometer of a real cook. */
   readonly below: ReactNode;
+  /** After the deeds: what a real cook may note beside them. */
+  readonly beside?: (cook: Cook) => ReactNode;
   /** At the very end. */
   readonly ending: ReactNode;
 }
 
-export function CookView({ cooked, below, ending }: CookViewProps) {
+export function CookView({ cooked, below, beside, ending }: CookViewProps) {
   const { unit } = useTemperatureUnit();
   const acts = useActs();
   const [held, setHeld] = useState<Cooked>();
@@ -76,6 +78,7 @@ export function CookView({ cooked, below, ending }: CookViewProps) {
         {below}
         <TellingSwitches telling={telling} />
         <DeedButtons view={view} cook={cook} mode={begun.mode} />
+        {beside?.(cook)}
         <SpoonTest view={view} />
       </div>
       <div className="watching">

@@ -1,6 +1,7 @@
 /** What fills a pan line while it is cooked: measured, estimated and expected, each drawn in its own way. */
 import { area, line } from 'd3-shape';
-import type { Layout } from '../../parts/panLine/layout.ts';
+import { type Layout, panelY } from '../../parts/panLine/layout.ts';
+import { PanelFrame } from '../../parts/panLine/Panels.tsx';
 import type { Ahead, Row } from './view.ts';
 
 interface Filling {
@@ -85,6 +86,38 @@ export function AheadBand({ ahead, layout: { x, y } }: Filling & { readonly ahea
     <g className="ahead">
       <path className="ahead-band" d={band ?? ''} />
       <path className="dashes" d={mid ?? ''} />
+    </g>
+  );
+}
+
+/** As many points as a narrow panel can show. */
+const panelPoints = 240;
+
+/** What can't be seen, over time: the middle, and between what 8 in 10 of the twin's pans lie. */
+export function BeliefPanels({ rows, layout }: Filling & { readonly rows: readonly Row[] }) {
+  const every = Math.max(1, Math.ceil(rows.length / panelPoints));
+  const drawn = rows.filter((_, i) => i % every === 0 || i === rows.length - 1);
+  const { x } = layout;
+  return (
+    <g>
+      {layout.panels.map((panel) => {
+        const of = (row: Row) => row.unseen[panel.name];
+        const band = area<Row>()
+          .digits(1)
+          .x((row) => x(row.timeS))
+          .y0((row) => panelY(panel, of(row).low))
+          .y1((row) => panelY(panel, of(row).high));
+        const mid = line<Row>()
+          .digits(1)
+          .x((row) => x(row.timeS))
+          .y((row) => panelY(panel, of(row).mid));
+        return (
+          <PanelFrame key={panel.name} panel={panel} layout={layout}>
+            <path className="believed-band" d={band(drawn) ?? ''} />
+            <path className="course" d={mid(drawn) ?? ''} />
+          </PanelFrame>
+        );
+      })}
     </g>
   );
 }

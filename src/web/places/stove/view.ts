@@ -19,6 +19,7 @@ export interface Row {
   readonly timeS: number;
   readonly readingC: number | undefined;
   readonly believedC: Range;
+  readonly unseen: Unseen<Range>;
   readonly colour: string;
 }
 
@@ -96,7 +97,7 @@ export function rowOf({ timeS, believedC, unseen, reading }: Belief): Row {
     hueIndex: likelyHueIndex(unseen.a430.mid),
     waterShare: Math.min(1, Math.max(0, unseen.waterShare.mid)),
   };
-  return { timeS, readingC: reading?.valueC, believedC, colour: poolColour(tone, filmDepthCm) };
+  return { timeS, readingC: reading?.valueC, believedC, unseen, colour: poolColour(tone, filmDepthCm) };
 }
 
 /** Five minutes ahead. */

@@ -10,6 +10,8 @@ import { CookLine } from '../CookLine.tsx';
 import { CookView } from '../CookView.tsx';
 import { LogBook } from '../LogBook.tsx';
 import { linkWords, modeWords } from './liveWords.ts';
+import { Measure } from './Measure.tsx';
+import { OtherDeeds } from './OtherDeeds.tsx';
 import { acts, type Live, liveNow, openLive, subscribe, takeOver } from './session.ts';
 import { Thermometer } from './Thermometer.tsx';
 
@@ -88,6 +90,12 @@ function Cooking({ live }: { readonly live: Live }) {
       <CookView
         cooked={cooked}
         below={<Thermometer view={view} cookId={id} />}
+        beside={(cook) => (
+          <>
+            <OtherDeeds view={view} cook={cook} />
+            <Measure tareKg={begun.kit.pan.massKg} />
+          </>
+        )}
         ending={<GiveUp ended={live.ended} />}
       />
     );
