@@ -2,6 +2,7 @@
  * Time of one reading taken in by the twin and of a forecast of ten minutes with bands: in Node, and in Chromium on a thread slowed
  * down four times, which stands for a phone.
  */
+import { loadavg } from 'node:os';
 import { join } from 'node:path';
 import { slowed } from './measure/inChromium.ts';
 import { meanOf, type ReadingRun, type ReadingTimes, readingTimes } from './measure/readingRun.ts';
@@ -50,4 +51,7 @@ const found = await slowed(module, 'readingTimes', rate, async ({ version, inPag
   );
 });
 if (!found) sections.push('No Chromium was found.');
+sections.push(
+  `When it ended, ${loadavg()[0].toFixed(1)} processes wanted the machine's cores: on a busy machine these times are too long.`,
+);
 publish('reading', 'A reading and a forecast', sections);

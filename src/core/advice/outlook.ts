@@ -28,17 +28,21 @@ export function outlook(twin: Twin, kit: Kit, deeds: readonly Deed[], horizon: H
   copies.forEach(({ y, pan }, m) => {
     temperatureC[0][m] = twin.members[Math.floor((m * twin.members.length) / members)].temperatureC;
     let at = 0;
+    let stepS: number | undefined;
     let done = deeds.length === 0;
+    const goTo = (to: number) => {
+      stepS = advance(pan, y, to - at, tolerance, stepS);
+      at = to;
+    };
     for (let row = 1; row <= rows; row++) {
       const to = row * everyS;
       if (!done && reactionS < to) {
-        advance(pan, y, reactionS - at, tolerance);
+        goTo(reactionS);
         for (const deed of deeds) perform(deed, y, pan, kit);
-        at = reactionS;
+        stepS = undefined;
         done = true;
       }
-      advance(pan, y, to - at, tolerance);
-      at = to;
+      goTo(to);
       temperatureC[row][m] = pan.view.temperatureC;
     }
   });

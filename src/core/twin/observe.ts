@@ -1,9 +1,9 @@
 /** What a person or a thermometer can tell the twin: what each member would expect, how sure the observation is, what it may correct. */
 
-import { expectedHueIndex } from '../colour/hueIndex.ts';
 import { ratingA430 } from '../colour/rating.ts';
+import { stateColour } from '../colour/stateColour.ts';
 import type { ModelValues } from '../pan/physics.ts';
-import { contentsKg, dissolvedKg, place, solidsIn } from '../pan/state.ts';
+import { contentsKg, place, solidsIn } from '../pan/state.ts';
 import type { Group } from './variables.ts';
 
 export type Observation =
@@ -39,11 +39,7 @@ interface Instrument {
 
 /** A430 of a 10 % w/w solution of a member's sugar. */
 export function a430Of({ y, values }: Pick<Seen, 'y' | 'values'>): number {
-  const pigmentMol = Math.max(0, y[place.melanoidin] + y[place.caramel]);
-  const specific420 = (values.absorptivity420 * pigmentMol) / dissolvedKg(y);
-  const share = pigmentMol > 0 ? Math.min(1, Math.max(0, y[place.melanoidin] / pigmentMol)) : 0;
-  const { mean } = expectedHueIndex(specific420, share);
-  return ratingA430(specific420 * 10 ** (-mean / 100), 'tenPercentByWeight');
+  return ratingA430(stateColour(y, values.absorptivity420).specific430, 'tenPercentByWeight');
 }
 
 /** Smallest colour told from none, A430. */
