@@ -3,14 +3,17 @@
 import { createRequire } from 'node:module';
 import { Command, CommanderError } from 'commander';
 import { register as follow } from './follow.ts';
+import { register as glass } from './glass.ts';
 import { register as handbook } from './handbook.ts';
+import { register as learn } from './learn.ts';
 import { endQuietlyWhenClosed } from './output.ts';
 import { register as plan } from './plan.ts';
+import { register as prime } from './prime.ts';
 import { register as rehearse } from './rehearse.ts';
 import { register as serve } from './serve.ts';
 import { register as simulate } from './simulate.ts';
 
-const commands = [plan, simulate, rehearse, follow, handbook, serve];
+const commands = [plan, simulate, rehearse, follow, learn, glass, prime, handbook, serve];
 
 const { version } = createRequire(import.meta.url)('#package.json') as { version: string };
 

@@ -5,7 +5,7 @@
  */
 export const extractPerAlcohol = 2.0665;
 /** Carbon dioxide and yeast that leave the beer for each gram of alcohol. */
-export const leavesPerAlcohol = 1.0665;
+const leavesPerAlcohol = 1.0665;
 export const carbonDioxidePerAlcohol = 0.9565;
 
 /** Share of the original extract in the real extract; de Clerck's form (from memory, recurs in seen texts). */
@@ -47,7 +47,7 @@ export function apparentAttenuation(originalPlato: number, apparentPlato: number
   return originalPlato > 0 ? (originalPlato - apparentPlato) / originalPlato : 0;
 }
 
-/** Share of the extract's mass that was fermented, by Balling's balance; within 0.002 of `realAttenuation`. */
+/** The same by Balling's balance, from which the constant of Beer-6B comes (0.010665/2.0665). */
 export function fermentedShare(originalPlato: number, realPlato: number): number {
   if (originalPlato <= 0) return 0;
   const fermented = extractPerAlcohol * alcoholByWeight(originalPlato, realPlato);

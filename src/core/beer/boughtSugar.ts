@@ -16,8 +16,8 @@ export interface Printed {
   readonly solids: number;
   /** At 430 nm, of the sugar **as it is**, L/(g cm); see `colour/rating.ts` and `colour/scales.ts`. */
   readonly specific430AsIs: number;
-  /** Share of its sucrose that is inverted; table sugar 0, invert syrup 1. */
-  readonly inverted: number;
+  /** Share of its sucrose that is inverted; table sugar 0, invert syrup 1. Any, when nobody says. */
+  readonly inverted?: number | undefined;
   readonly fermentable?: Range | undefined;
   readonly minerals?: Minerals | undefined;
   readonly pricePerKg?: number | undefined;
@@ -30,7 +30,7 @@ export function boughtSugar(printed: Printed): Sugar {
   return {
     name,
     solids: certain(solids),
-    sucrose: certain(Math.min(1 - inverted, fermentable.low)),
+    sucrose: sucroseOf(inverted, fermentable.low),
     fermentable,
     specific430: { low: mid * (1 - printedColourShare), mid, high: mid * (1 + printedColourShare) },
     hueIndex: expectedHueIndex(mid, usualMaillardShare).mean,
@@ -38,6 +38,10 @@ export function boughtSugar(printed: Printed): Sugar {
     pricePerKg: pricePerKg ?? null,
     stockKg: null,
   };
+}
+
+function sucroseOf(inverted: number | undefined, most: number): Range {
+  return inverted === undefined ? { low: 0, mid: most / 2, high: most } : certain(Math.min(1 - inverted, most));
 }
 
 /** White table sugar: sucrose, no colour that a beer would show. */

@@ -1,6 +1,7 @@
 /** What sheets of bought sugars print as extract, and the share of solids that it means. */
-import { bracketedRoot } from '../matter/root.ts';
+
 import { requireRange } from '../matter/range.ts';
+import { bracketedRoot } from '../matter/root.ts';
 import { gravityOfSucrose } from './wort.ts';
 
 /** A pound in a US gallon, g/L. */

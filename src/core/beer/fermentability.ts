@@ -14,7 +14,11 @@ const byColour = [
   { ebc: 200, low: 0.8, high: 0.92 },
   { ebc: 750, low: 0.55, high: 0.8 },
 ] as const;
-const steps = byColour.map(({ ebc, low, high }) => ({ ln: Math.log(specificFromRating(ebc, 'tenPercentByWeight')), low, high }));
+const steps = byColour.map(({ ebc, low, high }) => ({
+  ln: Math.log(specificFromRating(ebc, 'tenPercentByWeight')),
+  low,
+  high,
+}));
 
 /**
  * Share of the solids that yeast ferments, by colour alone; straight lines in the logarithm of the colour.

@@ -16,7 +16,11 @@ export interface AlkaliGiven {
  * @param solids of the finished sugar, mass fraction
  * @param inverted share of the sucrose that was inverted, which made it heavier
  */
-export function mineralsOfAlkali({ substance, gramsPerKgSucrose }: AlkaliGiven, solids: Range, inverted: number): Minerals {
+export function mineralsOfAlkali(
+  { substance, gramsPerKgSucrose }: AlkaliGiven,
+  solids: Range,
+  inverted: number,
+): Minerals {
   const perSolids = (gramsPerKgSucrose * metalShare[substance]) / (1 + inversionGain * inverted);
   const metal = timesRange(solids, perSolids);
   return substance === 'sodiumHydroxide'

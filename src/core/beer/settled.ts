@@ -1,6 +1,7 @@
 /** A glass with every uncertain number settled: the middle of its range, or a draw. */
-import { beerParameters } from './parameters.ts';
+
 import type { Glass, Rest, WhenAdded } from './glass.ts';
+import { beerParameters } from './parameters.ts';
 import { type Pick, rangeOfParameter } from './uncertain.ts';
 
 export interface SettledDose {
