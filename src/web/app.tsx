@@ -9,13 +9,15 @@ import { Wordmark } from './parts/Wordmark.tsx';
 
 const fetchDesk = () => import('./places/desk/Desk.tsx');
 const fetchStove = () => import('./places/stove/Stove.tsx');
+const fetchGlass = () => import('./places/glass/Glass.tsx');
 const fetchCare = () => import('./places/care/Care.tsx');
 const Desk = lazy(fetchDesk);
 const Stove = lazy(fetchStove);
+const Glass = lazy(fetchGlass);
 const Care = lazy(fetchCare);
 const Watch = lazy(() => import('./places/stove/live/Watch.tsx'));
 const first = location.pathname.split('/')[1] ?? '';
-void ({ care: fetchCare, stove: fetchStove }[first] ?? fetchDesk)();
+void ({ care: fetchCare, glass: fetchGlass, stove: fetchStove }[first] ?? fetchDesk)();
 
 /** At home the server is on the same network: whether the internet is reachable says nothing about it. */
 const client = new QueryClient({
@@ -28,6 +30,7 @@ const client = new QueryClient({
 const places = [
   { to: '/', name: 'Desk' },
   { to: '/stove', name: 'Stove' },
+  { to: '/glass', name: 'Glass' },
   { to: '/care', name: 'Care' },
 ] as const;
 
@@ -40,6 +43,7 @@ export function App() {
         <Switch>
           <Route path="/" component={Desk} />
           <Route path="/stove/*?" component={Stove} />
+          <Route path="/glass/*?" component={Glass} />
           <Route path="/care" component={Care} />
           <Route component={Nowhere} />
         </Switch>
@@ -50,6 +54,8 @@ export function App() {
 
 function Masthead() {
   const [path] = useLocation();
+  const cook = useCookUnderWay();
+  const hrefOf = (to: string) => (to === '/stove' && cook && !cook.over ? `/stove/cook/${cook.id}` : to);
   return (
     <header className="masthead">
       <a className="skip" href="#main">
@@ -63,7 +69,7 @@ function Masthead() {
         {places.map(({ to, name }) => (
           <Link
             key={to}
-            href={to}
+            href={hrefOf(to)}
             aria-current={path === to || (to !== '/' && path.startsWith(`${to}/`)) ? 'page' : undefined}
           >
             {name}

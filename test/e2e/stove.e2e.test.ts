@@ -53,7 +53,7 @@ describe.skipIf(noBrowser)('the Stove', () => {
     await page.locator(done).waitFor();
     await page.goto(`${new URL(page.url()).origin}/stove?seed=7`);
     await page.locator(done).waitFor();
-    await page.getByRole('button', { name: '60 times' }).click();
+    await page.getByRole('button', { name: '60× the pace' }).click();
     const begun = Date.now();
     const moments = await followTheCards(page, 240_000);
     console.log(`at 60 times it took ${((Date.now() - begun) / 1000).toFixed(0)} s to the pour`);
@@ -115,6 +115,14 @@ describe.skipIf(noBrowser)('the Stove', () => {
     expect((box?.y ?? 0) + (box?.height ?? 0)).toBeLessThanOrEqual(844);
   });
 
+  it('has the temperature and the button together in the first view of a small phone, above the bar of alarms', async () => {
+    const { page } = await open({ at: 'stove', viewport: phone });
+    await page.locator(done).waitFor();
+    const box = await page.locator(done).boundingBox();
+    const bar = await page.locator('.alarm-strip').boundingBox();
+    expect((box?.y ?? 0) + (box?.height ?? 0)).toBeLessThanOrEqual(bar?.y ?? 0);
+  });
+
   it('has first aid one tap away, and holds the rehearsal meanwhile', async () => {
     const { page } = await open({ at: 'stove?seed=5', viewport: phone });
     await page.locator(done).click();
@@ -139,7 +147,7 @@ describe.skipIf(noBrowser)('the Stove', () => {
     }
     await page.keyboard.press('Enter');
     await says(page, '.deeds', /A deed acts on the hidden pan at once/);
-    await says(page, '.glance', /Dial [1-9]/);
+    await says(page, '.glance-detail', /Dial [1-9]/);
   });
 
   it('puts advice aside on “Not now”, and opens no deed before its time', async () => {

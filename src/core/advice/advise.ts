@@ -14,7 +14,7 @@ import { isApproaching, isBegun, isOver, type Progress } from './progress.ts';
 export type Urgency = 'act now' | 'act soon' | 'go on';
 
 export interface Advice {
-  readonly kind: 'steer' | 'wait' | 'alkali' | 'cool first' | 'next step' | 'pour' | 'off the heat';
+  readonly kind: 'steer' | 'wait' | 'alkali' | 'cool first' | 'next step' | 'pour' | 'off the heat' | 'foam' | 'blind';
   readonly deeds: readonly Deed[];
   readonly urgency: Urgency;
   /** Temperature expected at the end of the outlook, and chance of leaving the band within a minute if nothing is done. */
@@ -101,15 +101,38 @@ export function advise(cooking: Cooking, furthest: Horizon = usualHorizon): Advi
   let best: { candidate: Candidate; view: Outlook; cost: number } | undefined;
   // Below a band on the way up nothing is urgent: who is late loses only time.
   const urgent = base.leavesBand > 0.5 && !(approaching && now.temperatureC < step.bandC[0]);
-  const fidgety = now.timeS - progress.turnedS < restS && !urgent;
+  const justTurned = now.timeS - progress.turnedS < restS;
+  /** Turned up again at once only if it is urgent; down also when the band is about to be left upwards on the way. */
+  const fidgets = ({ deeds }: Candidate): boolean =>
+    justTurned &&
+    deeds.some((deed) => deed.kind === 'heat' && (deed.notch > now.notch ? !urgent : base.leavesBand < 0.5));
   for (const candidate of steering(now, approaching)) {
-    if (fidgety && candidate.deeds.some(({ kind }) => kind === 'heat')) continue;
+    if (fidgets(candidate)) continue;
     const view = outlook(twin, kit, candidate.deeds, horizon);
     const cost = costOf(view, band, approaching) + candidate.trouble;
     if (!best || cost < best.cost) best = { candidate, view, cost };
   }
   if (!best || idleCost - best.cost < worthwhile) return say('wait', [], 'go on', idle);
   return say('steer', best.candidate.deeds, urgent ? 'act now' : 'act soon', best.view);
+}
+
+/** What an alarm makes of advice: the two must never say different things. */
+export interface Troubles {
+  /** Foam rises, and nobody has said yet that it is quiet. */
+  readonly foam: boolean;
+  /** No reading can be believed. */
+  readonly blind: boolean;
+}
+
+export function adviseIn(troubles: Troubles, cooking: Cooking, furthest: Horizon = usualHorizon): Advice {
+  const { notch } = cooking.twin;
+  const off: readonly Deed[] = notch > 0 ? [{ kind: 'heat', notch: 0 }] : [];
+  const advice = advise(cooking, furthest);
+  if (troubles.foam && advice.kind !== 'off the heat')
+    return { ...advice, kind: 'foam', deeds: off, urgency: 'act now' };
+  const hotter = advice.deeds.some((deed) => deed.kind === 'heat' && deed.notch > notch);
+  if (troubles.blind && hotter) return { ...advice, kind: 'blind', deeds: [], urgency: 'go on' };
+  return advice;
 }
 
 /**

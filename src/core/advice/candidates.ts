@@ -35,12 +35,21 @@ export function mostWaterKg(s: Situation): number {
   return s.highC > limits.portionHotFrom.value ? limits.hotSpoonful.value : limits.coolWater.value * s.syrupKg;
 }
 
+/** Turning back what was turned a short while ago is hunting: it costs more than it seems to gain. */
+const turnedLatelyS = 240;
+const backAndForth = 1;
+/** A spoonful is given this long to act before another is thought of, s. */
+export const spoonRestS = 45;
+
 function turn(s: Situation, to: number): Deed[] {
   const notch = Math.min(s.kit.stove.notches, Math.max(0, Math.round(to)));
   return notch === s.notch ? [] : [{ kind: 'heat', notch }];
 }
 
 function spoonfuls(s: Situation): Candidate[] {
+  // Below the middle of the band, or while the last one still acts, water would only be cooked off again.
+  const { bandC } = s.steps[s.progress.stepIndex];
+  if (s.temperatureC < (bandC[0] + bandC[1]) / 2 || s.timeS < s.progress.wateredS + spoonRestS) return [];
   const spoonKg = s.kit.spoonM3 * 1000;
   const sizes = [0.5, 1].filter((size) => size * spoonKg <= mostWaterKg(s));
   return sizes.map((size) => ({
@@ -51,7 +60,7 @@ function spoonfuls(s: Situation): Candidate[] {
 }
 
 /** Turns of the dial: one or two steps, or off; never above what the plan foresees for the step, nor up when it is too hot. */
-function turns(s: Situation): Candidate[] {
+function turns(s: Situation, approaching: boolean): Candidate[] {
   const step = s.steps[s.progress.stepIndex];
   const most = Math.min(s.kit.stove.notches, Math.max(step.approachNotch, step.holdNotch) + 1);
   const up =
@@ -61,21 +70,30 @@ function turns(s: Situation): Candidate[] {
   const down = [s.notch - 1, s.notch - 2, 0].map((n) => Math.max(0, n));
   const settings = new Set([...down, ...up.filter((n) => n > s.notch)]);
   settings.delete(s.notch);
-  return [...settings].map((notch) => ({ id: `heat-${notch}`, deeds: turn(s, notch), trouble: 0.35 }));
+  return [...settings].map((notch) => ({
+    id: `heat-${notch}`,
+    deeds: turn(s, notch),
+    trouble: 0.35 + (approaching ? 0 : hunting(s, notch)),
+  }));
+}
+
+function hunting({ timeS, notch, progress }: Situation, to: number): number {
+  const lately = timeS - progress.turnedS < turnedLatelyS;
+  return lately && Math.sign(to - notch) === Math.sign(progress.turnedFrom - notch) ? backAndForth : 0;
 }
 
 /** Deeds that steer the temperature, beside waiting. On the way to a band only the dial. */
 export function steering(s: Situation, approaching: boolean): readonly Candidate[] {
   const step = s.steps[s.progress.stepIndex];
   // On the way up water only undoes what the ring does.
-  if (approaching && ('reachedC' in step.end || s.temperatureC < step.bandC[0])) return turns(s);
+  if (approaching && ('reachedC' in step.end || s.temperatureC < step.bandC[0])) return turns(s, approaching);
   const water = spoonfuls(s);
   const lower = turn(s, s.notch - 1);
   const both =
     s.notch > 0
       ? water.map((c) => ({ ...c, id: `${c.id}-lower`, deeds: [...c.deeds, ...lower], trouble: c.trouble + 0.3 }))
       : [];
-  return [...water, ...turns(s), ...both];
+  return [...water, ...turns(s, approaching), ...both];
 }
 
 /** The next part of alkali, if one is due and may go in now. */

@@ -2,12 +2,15 @@
 import type { LogEvent, Stamp } from '../log/event.ts';
 import { type CookState, foldCook } from '../log/fold.ts';
 import { createTelling } from '../twin/toldByLog.ts';
+import { type Advice, adviseIn } from './advise.ts';
+import type { AlarmId } from './alarms/catalogue.ts';
 import { conditionsOf } from './alarms/conditions.ts';
 import { type AlarmAct, type Alarms, noAlarms, stepAlarms } from './alarms/engine.ts';
 import { type AlarmSettings, usualAlarmSettings } from './alarms/settings.ts';
 import { type DeviceSigns, signsOf } from './alarms/signs.ts';
 import { watchOf } from './alarms/watch.ts';
 import { createFollowed, type Followed, type FollowOptions } from './followed.ts';
+import type { Horizon } from './outlook.ts';
 
 export interface LiveCookOptions extends FollowOptions {
   readonly settings?: AlarmSettings;
@@ -19,6 +22,7 @@ export interface LiveCook {
   readonly alarms: Alarms;
   /** Takes the log as it is now: what is new, late or corrected is gone by from its own time on. */
   hear(events: readonly (LogEvent & Partial<Stamp>)[]): void;
+  advice(horizon?: Horizon): Advice;
   /** Time has gone on; alarms are judged. */
   moveTo(timeS: number, device?: DeviceSigns): void;
 }
@@ -54,6 +58,15 @@ export function createLiveCook({ settings = usualAlarmSettings, ...options }: Li
     hear(events) {
       state = foldCook(events);
       followed.follow(telling(state));
+    },
+    advice(horizon) {
+      const on = (id: AlarmId): boolean => alarms.states[id].on;
+      const foam = state.answers.findLast((answer) => answer.kind === 'foam');
+      const troubles = {
+        foam: foam?.kind === 'foam' && foam.body.rising,
+        blind: on('probeLost') || on('probeDoubtful') || on('unitMixUp'),
+      };
+      return adviseIn(troubles, followed, horizon);
     },
     moveTo(timeS, device = allIsWell) {
       if (timeS - followed.twin.timeS >= strideS + behindS) followed.moveTo(timeS - behindS);

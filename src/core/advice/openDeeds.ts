@@ -1,6 +1,6 @@
 /** Which deeds a person may do at this moment, and why not the others: nothing is open here that `candidates.ts` does not make. */
 import type { Deed } from '../pan/steps.ts';
-import { alkaliPart, letDownPortion, type Situation, steering } from './candidates.ts';
+import { alkaliPart, letDownPortion, type Situation, spoonRestS, steering } from './candidates.ts';
 import { alkaliBlockedBy, limits } from './limits.ts';
 import { isApproaching } from './progress.ts';
 
@@ -10,6 +10,8 @@ export type Closed =
   | 'portion limit'
   | 'below the band'
   | 'on the way up'
+  | 'in the lower half'
+  | 'still acting'
   | 'alkali in this pan'
   | 'alkali heat'
   | 'wait'
@@ -66,7 +68,9 @@ function noSpoonfulBecause(s: Situation): Closed {
   const { bandC, end } = s.steps[s.progress.stepIndex];
   if (s.highC > limits.roastTemperature.value) return 'roast limit';
   if ('reachedC' in end) return 'on the way up';
-  return s.temperatureC < bandC[0] ? 'below the band' : 'portion limit';
+  if (s.temperatureC < bandC[0]) return 'below the band';
+  if (s.temperatureC < (bandC[0] + bandC[1]) / 2) return 'in the lower half';
+  return s.timeS < s.progress.wateredS + spoonRestS ? 'still acting' : 'portion limit';
 }
 
 /** A portion of hot water in letting down, of the size that the temperature allows. */

@@ -28,8 +28,11 @@ export interface Progress {
   readonly heldMinutes: number;
   readonly partsGiven: number;
   readonly lastPartS: number;
-  /** When the dial was last turned, s. */
+  /** When the dial was last turned, from which setting and to which; and when water last went in; s. */
   readonly turnedS: number;
+  readonly turnedFrom: number;
+  readonly notch: number;
+  readonly wateredS: number;
   readonly poured: boolean;
 }
 
@@ -41,6 +44,9 @@ export const atTheStart: Progress = {
   partsGiven: 0,
   lastPartS: Number.NEGATIVE_INFINITY,
   turnedS: Number.NEGATIVE_INFINITY,
+  turnedFrom: 0,
+  notch: 0,
+  wateredS: Number.NEGATIVE_INFINITY,
   poured: false,
 };
 
@@ -54,19 +60,25 @@ export function progressed(p: Progress, step: Step, timeS: number, elapsedS: num
 
 /** Where it stands once a deed is done. */
 export function afterDeed(p: Progress, deed: Deed, timeS: number): Progress {
-  const { poured, turnedS, partsGiven, lastPartS } = p;
+  const { poured, turnedS, turnedFrom, notch, wateredS, partsGiven, lastPartS } = p;
   switch (deed.kind) {
     case 'heat':
-      return { ...p, turnedS: timeS };
+      return deed.notch === notch
+        ? { ...p, turnedS: timeS }
+        : { ...p, turnedS: timeS, turnedFrom: notch, notch: deed.notch };
     case 'alkali':
       return { ...p, partsGiven: partsGiven + 1, lastPartS: timeS };
-    case 'step':
+    case 'step': {
+      // Told twice it was begun once: what was held so far stays held.
+      if (deed.index === p.stepIndex) return p;
       // Parts of alkali count over the whole cook: a step that is begun again must not ask for them again.
-      return { ...atTheStart, poured, turnedS, partsGiven, lastPartS, stepIndex: deed.index, stepBegunS: timeS };
+      const kept = { poured, turnedS, turnedFrom, notch, wateredS, partsGiven, lastPartS };
+      return { ...atTheStart, ...kept, stepIndex: deed.index, stepBegunS: timeS };
+    }
     case 'pour':
       return { ...p, poured: true };
     case 'water':
-      return p;
+      return { ...p, wateredS: timeS };
   }
 }
 

@@ -9,7 +9,7 @@ import type { PreparedKit } from '../pan/preparedKit.ts';
 import type { Deed, Step, TimedDeed } from '../pan/steps.ts';
 import { normalNumbers } from '../reactions/normal.ts';
 import type { Twin } from '../twin/twin.ts';
-import { type Advice, advise, usualHorizon } from './advise.ts';
+import type { Advice } from './advise.ts';
 import { createLiveCook, type LiveCook } from './liveCook.ts';
 import type { Horizon } from './outlook.ts';
 import type { Progress } from './progress.ts';
@@ -124,7 +124,7 @@ export function createRehearsal(options: RehearsalOptions): Rehearsal {
       say(kind, body);
     },
     say,
-    advice: (horizon = usualHorizon) => advise(followed, horizon),
+    advice: cook.advice,
   };
 }
 

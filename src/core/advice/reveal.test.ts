@@ -17,12 +17,12 @@ test('the reveal sets what was drawn against the twin, and says rightly which li
   });
   const { pan, kitchen } = revealOf(rehearsal, defaultKit, charge);
   const hidden = Object.fromEntries([...pan, ...kitchen].map((row) => [row.name, row.hidden]));
-  // Before the heat is on: room temperature, nothing inverted, no colour, and water with the malt extract alone.
+  // Before the heat is on: room temperature, nothing inverted, no colour, and all the water that went in.
   expect(hidden).toMatchObject({
     temperatureC: expect.closeTo(defaultKit.roomC, 6),
     inverted: expect.closeTo(0, 12),
     a430: expect.closeTo(0, 6),
-    waterShare: expect.closeTo(0.13 / (0.13 + 0.0032), 9),
+    waterShare: expect.closeTo(0.13 / (0.4 + 0.13 + 0.0032), 9),
     stoveEfficiency: rehearsal.hidden.values.stoveEfficiency,
   });
   for (const { name, hidden: value, believed, inside } of [...pan, ...kitchen]) {

@@ -73,3 +73,21 @@ test('full relaxation keeps the spread and moves the mean alone', () => {
   expect(after.variance).toBeCloseTo(before.variance, 9);
   expect(after.mean).toBeGreaterThan(before.mean + 0.8);
 });
+
+test('a coordinate that has faded to next to nothing stays as it is, and is a number', () => {
+  const ensemble = ensembleOf(3);
+  // As the watts of a ring that was turned off two hours ago.
+  for (let i = 0; i < members; i++) ensemble[2 * i + 1] = (i % 7) * 1e-162;
+  const faded = column(ensemble, 1);
+  assimilate({
+    ensemble,
+    coordinates: 2,
+    expected: column(ensemble, 0),
+    observed: 2,
+    variance: 1,
+    reach: Float64Array.of(1, 1),
+    relaxation: 0.3,
+  });
+  expect(column(ensemble, 1)).toEqual(faded);
+  expect(column(ensemble, 0).every(Number.isFinite)).toBe(true);
+});

@@ -19,6 +19,9 @@ export interface Correction {
   readonly relaxation: number;
 }
 
+/** Sum of squares below which a coordinate has no spread. */
+const leastSpread = 1e-200;
+
 export function meanAndVariance(values: Float64Array): { mean: number; variance: number } {
   let mean = 0;
   for (const value of values) mean += value;
@@ -33,7 +36,7 @@ export function meanAndVariance(values: Float64Array): { mean: number; variance:
  * shows by chance (Furrer & Bengtsson 2007, J. Multivariate Anal. 98:227).
  */
 function trust(covariance: number, sumA: number, sumB: number, members: number): number {
-  const r2 = (covariance * covariance) / (sumA * sumB);
+  const r2 = (covariance / Math.sqrt(sumA) / Math.sqrt(sumB)) ** 2;
   return r2 / (r2 + (1 + r2) / members);
 }
 
@@ -59,7 +62,8 @@ export function assimilate(c: Correction): void {
       covariance += deviation * (expected[i] - mean);
       before += deviation * deviation;
     }
-    if (before === 0) continue;
+    // A ring that was turned off hours ago gives next to no watts: so little can't be told from none, and would underflow.
+    if (before < leastSpread) continue;
     const gain = (trust(covariance, before, spread * (members - 1), members) * covariance) / (members - 1) / total;
     let after = 0;
     for (let i = 0; i < members; i++) {

@@ -1,11 +1,11 @@
 /** What no thermometer shows: water, inversion, acidity and colour, of one pan and of the twin's many. */
-import { dissolvedKg, place } from '../pan/state.ts';
+import { contentsKg, place } from '../pan/state.ts';
 import type { Charge } from '../pan/steps.ts';
 import { amount, amountMassKg } from '../reactions/rates.ts';
 import { a430Of, type Seen } from './observe.ts';
 import { type Range, rangeOf } from './range.ts';
 
-/** Water as a share of the dissolved syrup's mass, inverted as a share of the sucrose's moles, hot pH, A430 of a 10 % w/w solution. */
+/** Water as a share of all in the pan, by mass, inverted as a share of the sucrose's moles, hot pH, A430 of a 10 % w/w solution. */
 export const unseenNames = ['waterShare', 'inverted', 'ph', 'a430'] as const;
 export type UnseenName = (typeof unseenNames)[number];
 export type Unseen<T> = Readonly<Record<UnseenName, T>>;
@@ -15,7 +15,7 @@ export function unseenOf(seen: Pick<Seen, 'y' | 'values' | 'ph'>, charge: Charge
   const { y } = seen;
   const sucroseMol = charge.sucroseKg / amountMassKg[amount.sucrose];
   return {
-    waterShare: y[place.waterKg] / (dissolvedKg(y) + y[place.waterKg]),
+    waterShare: y[place.waterKg] / contentsKg(y),
     inverted: 1 - (y[place.sucrose] + y[place.crystals]) / sucroseMol,
     ph: seen.ph,
     a430: a430Of(seen),

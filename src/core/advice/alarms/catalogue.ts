@@ -108,7 +108,7 @@ export const alarmCatalogue = {
     onDelayS: 12,
     offDelayS: 10,
     steps: all,
-    causedBy: ['probeLost'],
+    causedBy: [],
   },
   probeDoubtful: {
     ...actSoon,

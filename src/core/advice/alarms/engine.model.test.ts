@@ -43,7 +43,11 @@ function tick({ step, counters }: Model, acts: readonly AlarmAct[]): AlarmId[] {
       if (act.kind === 'seen' && c.shown === 'gone unseen') c.shown = 'normal';
       else if (act.kind === 'seen' && c.shown === 'new') c.shown = 'seen';
       else if (act.kind === 'putAside' && c.on && !isNow(id)) {
-        c.asideLeft = Math.min(600, act.forS, c.shown === 'put aside' ? c.asideLeft : 600);
+        c.asideLeft = Math.min(
+          600,
+          act.forS > 1 ? act.forS : c.shown === 'put aside' ? 0 : act.forS,
+          c.shown === 'put aside' ? c.asideLeft : 600,
+        );
         c.shown = 'put aside';
       }
     }

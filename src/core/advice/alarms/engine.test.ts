@@ -141,6 +141,26 @@ describe('an alarm put aside', () => {
 });
 
 describe('the report', () => {
+  test.each([0, 1])('does not count it as put aside again when it was called back (for %d s)', (forS) => {
+    const { alarms, sounds } = run(200, (t) => ({
+      ...on('aboveBand'),
+      acts: t === 40 ? [aside('aboveBand', 300)] : t === 90 ? [aside('aboveBand', forS)] : [],
+    }));
+    expect(sounds.map(([t]) => t)).toEqual([30, 90]);
+    expect(alarms.history.map(({ what }) => what)).toEqual(['came', 'sounded', 'put aside', 'called back', 'sounded']);
+    // Called back and heard at 90, unseen since.
+    expect(alarmReport(alarms.history, 200)).toMatchObject({ putAsides: 1, longestUnseenS: 110 });
+  });
+
+  test('counts a second putting aside of what came back by itself', () => {
+    const { history } = run(300, (t) => ({
+      ...on('aboveBand'),
+      acts: t === 40 || t === 200 ? [aside('aboveBand', 60)] : [],
+    })).alarms;
+    expect(history.filter(({ what }) => what.endsWith('back')).map(({ what }) => what)).toEqual(['back', 'back']);
+    expect(alarmReport(history, 300).putAsides).toBe(2);
+  });
+
   test('of ten minutes of foam that nobody sees: one alarm, that sounded again ten times', () => {
     const { history } = run(599, () => on('foam')).alarms;
     expect(alarmReport(history, 599)).toMatchObject({ peakInTenMinutes: 1, soundedAgain: 10, longestUnseenS: 599 });

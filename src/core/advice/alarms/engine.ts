@@ -32,11 +32,11 @@ export interface AlarmState {
   readonly certainty: number | null;
 }
 
-/** What befell an alarm; 'back' from being put aside. */
+/** What befell an alarm; 'back' from being put aside, by itself, and 'called back' when the cook had it so at once. */
 export interface AlarmChange {
   readonly timeS: number;
   readonly alarm: AlarmId;
-  readonly what: 'came' | 'sounded' | 'sounded again' | 'went' | 'seen' | 'put aside' | 'back';
+  readonly what: 'came' | 'sounded' | 'sounded again' | 'went' | 'seen' | 'put aside' | 'back' | 'called back';
 }
 
 export interface Alarms {
@@ -46,7 +46,10 @@ export interface Alarms {
   readonly history: readonly AlarmChange[];
 }
 
-/** What the cook does about an alarm, as in the log; names that the catalogue does not know are passed over. */
+/**
+ * What the cook does about an alarm, as in the log; names that the catalogue does not know are passed over. To put aside for no longer
+ * than `callBackS` what is aside already is to call it back.
+ */
 export type AlarmAct =
   | { readonly kind: 'seen'; readonly alarm: string }
   | { readonly kind: 'putAside'; readonly alarm: string; readonly forS: number };
@@ -59,6 +62,8 @@ export interface AlarmInput {
 }
 
 export const longestAsideS = 600;
+/** The shortest time that a log can say; nobody puts an alarm aside for a second. */
+export const callBackS = 1;
 
 const quiet: AlarmState = {
   phase: 'normal',
@@ -141,6 +146,10 @@ function handle(state: AlarmState, id: AlarmId, act: AlarmAct, timeS: number, no
     return { ...state, phase: phase === 'new' ? 'seen' : 'normal' };
   }
   if (!state.on || alarmCatalogue[id].priority === 'act now') return state;
+  if (phase === 'put aside' && act.forS <= callBackS) {
+    note('called back');
+    return { ...state, phase: 'new', asideUntilS: null, sounds: 0, soundedS: null };
+  }
   const untilS = timeS + Math.min(longestAsideS, Math.max(0, act.forS));
   note('put aside');
   // Putting aside again can shorten the while and never lengthen it.

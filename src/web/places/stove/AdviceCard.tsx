@@ -9,6 +9,7 @@ const words = { 'act now': 'Act now', 'act soon': 'Act soon', 'go on': 'Go on' }
 export function AdviceCard({ card, aside }: { readonly card: Card; readonly aside: boolean }) {
   const acts = useActs();
   const guarded = useGuard(card.key);
+  const [noted, note] = useNoted(card.key);
   const asks = card.deeds.length > 0 && !aside;
   return (
     <section
@@ -21,11 +22,9 @@ export function AdviceCard({ card, aside }: { readonly card: Card; readonly asid
         {aside ? 'Put aside for a minute' : words[card.urgency]}
       </p>
       <h2 id="advised">{card.title}</h2>
-      <p className="reason">{card.reason}</p>
       <p className="effect">
         {card.effect} <span className="likely-span small quiet">{card.likely}</span>
       </p>
-      <p className="caution">{card.caution}</p>
       <div className="card-buttons">
         {asks ? (
           <>
@@ -33,9 +32,13 @@ export function AdviceCard({ card, aside }: { readonly card: Card; readonly asid
               type="button"
               className="main done"
               aria-describedby="advised"
-              onClick={guarded(() => acts.perform(card.deeds))}
+              disabled={noted}
+              onClick={guarded(() => {
+                note();
+                acts.perform(card.deeds);
+              })}
             >
-              Done
+              {noted ? 'Noted' : 'Done'}
             </button>
             {card.canWait && (
               <button type="button" className="not-now" onClick={guarded(acts.putAside)}>
@@ -47,9 +50,25 @@ export function AdviceCard({ card, aside }: { readonly card: Card; readonly asid
           <p className="quiet nothing">{aside ? 'It comes back if it still holds.' : 'No act needed now.'}</p>
         )}
       </div>
+      <p className="reason">{card.reason}</p>
+      <p className="caution">{card.caution}</p>
       <Announcement card={card} asks={asks} />
     </section>
   );
+}
+
+/** How long a tap stands for the card that it was on, unless that changes first, ms. */
+const notedMs = 3000;
+
+/** Once tapped the button rests until the card is another, so that one act is never noted twice. */
+function useNoted(key: string): readonly [boolean, () => void] {
+  const [tapped, setTapped] = useState<string>();
+  useEffect(() => {
+    if (tapped === undefined) return;
+    const timer = setTimeout(() => setTapped(undefined), notedMs);
+    return () => clearTimeout(timer);
+  }, [tapped]);
+  return [tapped === key, () => setTapped(key)];
 }
 
 /** Shape as well as word: a filled triangle, an open one, a dash. */
@@ -79,7 +98,7 @@ function Announcement({ card, asks }: { readonly card: Card; readonly asks: bool
     const key = asks ? card.key : '';
     if (key === last.current) return;
     last.current = key;
-    if (asks) setSaid(`${words[card.urgency]}: ${card.title}. ${card.reason}`);
+    setSaid(asks ? `${words[card.urgency]}: ${card.title}. ${card.reason}` : '');
   }, [card, asks]);
   return (
     <p className="unseen" role="status" aria-live={card.urgency === 'act now' ? 'assertive' : 'polite'}>

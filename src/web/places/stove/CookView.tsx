@@ -12,7 +12,7 @@ import { cardOf } from './card.ts';
 import type { Cooked } from './cooked.ts';
 import { DeedButtons } from './DeedButtons.tsx';
 import type { Cook } from './deedWords.ts';
-import { Glance } from './Glance.tsx';
+import { Glance, GlanceDetail } from './Glance.tsx';
 import { LogBook } from './LogBook.tsx';
 import { SpoonTest } from './SpoonTest.tsx';
 import { TellingSwitches } from './telling/TellingSwitches.tsx';
@@ -63,10 +63,9 @@ export function CookView({ cooked, below, beside, ending }: CookViewProps) {
         timeS={view.timeS}
         actions={alarmActions}
         answers={alarmAnswers(view, acts, unit)}
-        whenCalm={<FoamButton cooked={cooked} />}
       />
       <div className="cooking">
-        <Glance view={shown.view} steps={begun.steps} mode={begun.mode} />
+        <Glance view={shown.view} steps={begun.steps} heldForS={held && view.timeS - held.view.timeS} />
         <AdviceCard card={card} aside={view.aside} />
         <Beside
           last={cooked.entries.at(-1)}
@@ -75,6 +74,7 @@ export function CookView({ cooked, below, beside, ending }: CookViewProps) {
           heldAtS={held?.view.timeS}
           onHold={() => setHeld(held ? undefined : cooked)}
         />
+        <GlanceDetail view={shown.view} mode={begun.mode} />
         {below}
         <TellingSwitches telling={telling} />
         <DeedButtons view={view} cook={cook} mode={begun.mode} />
@@ -88,16 +88,5 @@ export function CookView({ cooked, below, beside, ending }: CookViewProps) {
         {ending}
       </div>
     </>
-  );
-}
-
-/** The one thing that no instrument here sees. */
-function FoamButton({ cooked }: { readonly cooked: Cooked }) {
-  const acts = useActs();
-  if (!cooked.view.begun) return null;
-  return (
-    <button type="button" className="foam" onClick={() => acts.say('foam', { rising: true })}>
-      Foam rises!
-    </button>
   );
 }

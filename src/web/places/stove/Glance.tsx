@@ -12,21 +12,24 @@ interface GlanceProps {
   readonly view: View;
   readonly steps: readonly Step[];
   readonly mode: 'live' | 'rehearsal';
+  /** The picture is held, and since when, s. */
+  readonly heldForS: number | undefined;
 }
 
-export function Glance({ view, steps, mode }: GlanceProps) {
+export function Glance({ view, steps, heldForS }: Omit<GlanceProps, 'mode'>) {
   const { unit } = useTemperatureUnit();
-  const { believedC, progress, timeS, notch } = view;
+  const { believedC, progress, timeS } = view;
   const step = steps[progress.stepIndex];
   if (!step) return null;
-  const shown = (c: number) => inUnit(c, unit).toFixed(1);
   return (
-    <section className="glance" aria-label="Now">
+    <section className="glance" aria-label="Now" data-held={heldForS !== undefined}>
       <p className="step-now">
         <span>
           <strong>{stepNames[step.kind]}</strong>, step {progress.stepIndex + 1} of {steps.length}
         </span>
-        <span className="cook-time">{clock(timeS / 60)}</span>
+        <span className="cook-time">
+          {heldForS === undefined ? clock(timeS / 60) : <strong>HELD, {heldForS.toFixed(0)} s ago</strong>}
+        </span>
       </p>
       <div className="now" data-overdue={view.overdue}>
         <p className="temperature" data-role="temperature">
@@ -38,13 +41,22 @@ export function Glance({ view, steps, mode }: GlanceProps) {
       <BandGauge believedC={believedC} bandC={step.bandC} unit={unit} />
       <p className="where">{whereWords(view, step, unit)}</p>
       <p className="chance">{chanceWords(view, step)}</p>
-      <p className="small quiet">
-        Twin’s estimate, 8 in 10: {shown(believedC.low)}–{shown(believedC.high)} °{unit}. Dial {notch}.
-        <br />
-        {readingWords(view, mode, unit)}
-      </p>
       <Hold view={view} step={step} />
     </section>
+  );
+}
+
+/** Where the glance comes from: below the card, because it is read at leisure. */
+export function GlanceDetail({ view, mode }: Pick<GlanceProps, 'view' | 'mode'>) {
+  const { unit } = useTemperatureUnit();
+  const { believedC, notch } = view;
+  const shown = (c: number) => inUnit(c, unit).toFixed(1);
+  return (
+    <p className="glance-detail small quiet">
+      Twin’s estimate, 8 in 10: {shown(believedC.low)}–{shown(believedC.high)} °{unit}. Dial {notch}.
+      <br />
+      {readingWords(view, mode, unit)}
+    </p>
   );
 }
 
@@ -89,7 +101,8 @@ function whereWords({ believedC }: View, step: Step, unit: TemperatureUnit): str
   if ('reachedC' in step.end) {
     const { reachedC } = step.end;
     const to = degrees(reachedC, unit);
-    return believedC.mid < reachedC ? `${off(reachedC - believedC.mid)} to go to ${to}` : `At ${to}`;
+    if (believedC.mid < reachedC) return `${off(reachedC - believedC.mid)} to go to ${to}`;
+    return believedC.mid > reachedC + 1 ? `${off(believedC.mid - reachedC)} past ${to}` : `At ${to}`;
   }
   if (believedC.mid > high) return `${off(believedC.mid - high)} above the band, ${band}`;
   return believedC.mid < low ? `${off(low - believedC.mid)} below the band, ${band}` : `In the band, ${band}`;

@@ -13,16 +13,20 @@ interface LogBookProps {
   readonly cook: Cook;
 }
 
+const usuallyShown = 10;
+
 export function LogBook({ entries, cook }: LogBookProps) {
   const { unit } = useTemperatureUnit();
   const acts = useActs();
   const [openId, setOpenId] = useState<string>();
+  const [all, setAll] = useState(false);
+  const shown = all ? entries : entries.slice(-usuallyShown);
   return (
     <section className="log-book" aria-labelledby="log-book">
       <h2 id="log-book">Log</h2>
       {entries.length === 0 && <p className="quiet">Nothing is noted yet.</p>}
-      <ol reversed>
-        {entries.toReversed().map((entry) => (
+      <ol reversed start={entries.length}>
+        {shown.toReversed().map((entry) => (
           <li key={entry.id}>
             <span className="log-time">{clock(entry.timeS / 60)}</span>
             <span>
@@ -52,6 +56,11 @@ export function LogBook({ entries, cook }: LogBookProps) {
           </li>
         ))}
       </ol>
+      {entries.length > usuallyShown && (
+        <button type="button" onClick={() => setAll(!all)}>
+          {all ? 'Show the last ones' : `Show all ${entries.length}`}
+        </button>
+      )}
     </section>
   );
 }

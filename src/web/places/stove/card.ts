@@ -43,12 +43,14 @@ export function cardOf(view: View, cook: Cook, ahead: Ahead | undefined, unit: T
     likely: told ? `8 in 10: ${low}–${high}` : undefined,
     caution: cautionOf(deeds, view),
     deeds,
-    canWait: begun && advice.kind !== 'off the heat',
+    canWait: begun && advice.kind !== 'off the heat' && advice.kind !== 'foam',
   };
 }
 
 function titleOf({ advice, notch, progress }: View, cook: Cook, unit: TemperatureUnit): string {
   if (advice.kind === 'off the heat') return notch > 0 ? 'Off the heat: dial to 0' : 'Off the heat, and wait';
+  if (advice.kind === 'foam') return notch > 0 ? 'Off the heat: foam rises' : 'Stir, and add nothing';
+  if (advice.kind === 'blind') return 'No more heat: read by hand';
   if (advice.deeds.length > 0) {
     const [first = '', ...more] = advice.deeds.map((deed) => deedWords(deed, cook));
     return [first, ...more.map((words) => words.toLowerCase())].join(', then ');
@@ -70,6 +72,10 @@ function reasonOf(view: View, cook: Cook, ahead: Ahead | undefined, unit: Temper
   switch (advice.kind) {
     case 'off the heat':
       return `It nears ${degrees(limits.roastTemperature.value, unit)}; above that sugar smokes. Heat off, and in a kitchen the pan aside.`;
+    case 'foam':
+      return 'You said that foam rises. Say at the alarm when it is quiet again.';
+    case 'blind':
+      return 'No reading can be believed now, so nothing hotter is advised.';
     case 'alkali': {
       const below = `Off the heat and below ${degrees(limits.alkaliTemperature.value, unit)}`;
       return cook.partsGiven > 0 ? `${below}; the last part has had its ${step.waitS} s.` : `${below}.`;
@@ -98,9 +104,13 @@ function waitReason(view: View, cook: Cook, step: Step, unit: TemperatureUnit): 
       ? `First below ${degrees(limits.alkaliTemperature.value, unit)}: ${limits.alkaliTemperature.reason}.`
       : `${Math.max(0, Math.ceil(waitS))} s more between two parts.`;
   }
-  if ('reachedC' in step.end) return 'On its way.';
+  if ('reachedC' in step.end) return standsStill(view) ? 'It stands still at this dial.' : 'On its way.';
   if (believedC.mid < step.bandC[0]) return `On its way to the band of ${bandWords(step, unit)}.`;
   return 'Going on as it is does best just now.';
+}
+
+function standsStill({ advice, believedC }: View): boolean {
+  return advice.expectedC.mid < believedC.mid + 0.7;
 }
 
 /** Where it goes if nothing is done: that is what a deed is for. */

@@ -15,6 +15,10 @@ export function closedWords(opening: Opening & { readonly open: false }, unit: T
       return 'below the band: none needed';
     case 'on the way up':
       return 'on the way up water only undoes what the ring does';
+    case 'in the lower half':
+      return 'not needed in the lower half of the band';
+    case 'still acting':
+      return 'the last one still acts: wait';
     case 'alkali in this pan':
       return 'never in this pan';
     case 'alkali heat':

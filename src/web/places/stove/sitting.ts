@@ -1,5 +1,5 @@
 /** A cook as the page is told of it: advice after each change, what is open, advice put aside, and what is new since it was last told. */
-import { type Advice, advise, situationOf } from '../../../core/advice/advise.ts';
+import { type Advice, situationOf } from '../../../core/advice/advise.ts';
 import { readingDoubt } from '../../../core/advice/alarms/readingDoubt.ts';
 import type { Belief } from '../../../core/advice/followed.ts';
 import type { LiveCook } from '../../../core/advice/liveCook.ts';
@@ -32,14 +32,14 @@ export interface Sitting {
 
 /** Advice put aside comes back after this, if it still holds, s. */
 const asideS = 60;
-/** The trend is taken over at least this long, s. */
-const trendS = 30;
+/** A reading that came in just now ends a silence, though its alarm lasts a little longer, s. */
+const overdueS = 12;
 
 export function createSitting(cook: LiveCook): Sitting {
   const { followed } = cook;
   let asideUntilS = -1;
   let asideKind: Advice['kind'] | undefined;
-  let advice = advise(followed);
+  let advice = cook.advice();
   let open: OpenDeeds = openDeeds(situationOf(followed));
   let ahead: Ahead = aheadOf(followed);
   let aheadTold = false;
@@ -59,11 +59,10 @@ export function createSitting(cook: LiveCook): Sitting {
     return { from, rows: beliefs.slice(from).map(rowOf) };
   }
 
+  /** By the twin's own forecast: a reading that puts the twin right is no trend of the pan. */
   function trendCPerMin(): number {
-    const last = followed.beliefs.at(-1);
-    const before = last && followed.beliefs.findLast(({ timeS }) => timeS <= last.timeS - trendS);
-    if (!last || !before) return 0;
-    return ((last.believedC.mid - before.believedC.mid) / (last.timeS - before.timeS)) * 60;
+    const [now, soon] = ahead.temperatureC;
+    return now && soon ? ((soon.mid - now.mid) / ahead.everyS) * 60 : 0;
   }
 
   function lastReading(): LastReading | undefined {
@@ -83,7 +82,7 @@ export function createSitting(cook: LiveCook): Sitting {
       timeS,
       begun: begun(),
       reading: lastReading(),
-      overdue: cook.alarms.states.probeLost.on,
+      overdue: cook.alarms.states.probeLost.on && timeS - (cook.state.readings.at(-1)?.timeS ?? 0) > overdueS,
       believedC: progress.poured ? last.believedC : believedAt(timeS, last.believedC, ahead),
       trendCPerMin: trendCPerMin(),
       notch: twin.notch,
@@ -108,7 +107,7 @@ export function createSitting(cook: LiveCook): Sitting {
     look() {
       poured = pouredNow();
       if (poured) return;
-      advice = advise(followed);
+      advice = cook.advice();
       open = openDeeds(situationOf(followed));
       ahead = aheadOf(followed);
       aheadTold = false;

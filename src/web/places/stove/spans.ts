@@ -1,11 +1,19 @@
-/** The steps of a rehearsal as far as they were begun, in the form that pan lines draw. */
+/** The steps of a cook as far as they were begun, in the form that pan lines draw. */
 import type { StepSpan } from '../../../core/pan/course.ts';
 import type { Step, TimedDeed } from '../../../core/pan/steps.ts';
 
-export function spansOf(steps: readonly Step[], deeds: readonly TimedDeed[], endS: number): StepSpan[] {
-  const starts = [0, ...deeds.flatMap(({ timeS, deed }) => (deed.kind === 'step' ? [timeS] : []))];
-  return starts.flatMap((startS, i) => {
-    const step = steps[i];
-    return step ? [{ kind: step.kind, startS, endS: starts[i + 1] ?? endS, spoonfuls: 0 }] : [];
+/** A step told twice began once. */
+export function spansOf(
+  steps: readonly Step[],
+  deeds: readonly TimedDeed[],
+  endS: number,
+): (StepSpan & { readonly index: number })[] {
+  const begun = [
+    { index: 0, startS: 0 },
+    ...deeds.flatMap(({ timeS, deed }) => (deed.kind === 'step' ? [{ index: deed.index, startS: timeS }] : [])),
+  ].filter(({ index }, i, all) => index !== all[i - 1]?.index);
+  return begun.flatMap(({ index, startS }, i) => {
+    const step = steps[index];
+    return step ? [{ index, kind: step.kind, startS, endS: begun[i + 1]?.startS ?? endS, spoonfuls: 0 }] : [];
   });
 }

@@ -9,7 +9,7 @@ describe('alarms in words', () => {
   it('count down the time to respond from when it came, and say when it has passed', () => {
     expect(timeLeftWords('scorch', on, 100)).toBe('1:00 left');
     expect(timeLeftWords('scorch', on, 155.2)).toBe('0:05 left');
-    expect(timeLeftWords('scorch', on, 175)).toBe('0:15 too late');
+    expect(timeLeftWords('scorch', on, 175)).toBe('0:15 overdue');
     expect(timeLeftWords('scorch', { ...on, on: false }, 130)).toBe('over');
   });
 

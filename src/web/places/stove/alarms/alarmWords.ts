@@ -33,7 +33,7 @@ export function minutesAndSeconds(seconds: number): string {
 export function timeLeftWords(id: AlarmId, { on, cameS }: AlarmState, timeS: number): string {
   if (!on) return 'over';
   const leftS = kindOf(id).respondWithinS - (timeS - (cameS ?? timeS));
-  return leftS > 0 ? `${minutesAndSeconds(leftS)} left` : `${minutesAndSeconds(-leftS)} too late`;
+  return leftS > 0 ? `${minutesAndSeconds(leftS)} left` : `${minutesAndSeconds(-leftS)} overdue`;
 }
 
 export function phaseWords({ phase, asideUntilS, inputLost, on, silencedBy }: AlarmState, timeS: number): string {

@@ -8,6 +8,7 @@ import { ActsProvider } from '../acts.ts';
 import { AlarmReportView } from '../alarms/AlarmReportView.tsx';
 import { CookLine } from '../CookLine.tsx';
 import { CookView } from '../CookView.tsx';
+import { FoamButton } from '../FoamButton.tsx';
 import { LogBook } from '../LogBook.tsx';
 import { linkWords, modeWords } from './liveWords.ts';
 import { Measure } from './Measure.tsx';
@@ -23,24 +24,22 @@ export function LivePlace({ id }: { readonly id: string }) {
   const mine = live?.id === id ? live : undefined;
   useTitle(mine?.cooked ? `${mine.cooked.planned.name} · Stove` : 'A cook · Stove');
   return (
-    <main id="main" className="stove live">
-      <Strip live={mine} />
-      {mine?.writer === 'elsewhere' && (
-        <p className="notice" role="status">
-          This cook is written in another tab of this device: here it can only be watched.{' '}
-          <button type="button" onClick={takeOver}>
-            Write here instead
-          </button>
-        </p>
-      )}
-      {mine?.failed !== undefined && <p role="alert">This could not be computed: {mine.failed}</p>}
-      {mine && !mine.cooked && mine.failed === undefined && <Waiting live={mine} />}
-      {mine?.cooked && (
-        <ActsProvider value={acts}>
-          <Cooking live={mine} />
-        </ActsProvider>
-      )}
-    </main>
+    <ActsProvider value={acts}>
+      <main id="main" className="stove live">
+        <Strip live={mine} />
+        {mine?.writer === 'elsewhere' && (
+          <p className="notice" role="status">
+            This cook is written in another tab of this device: here it can only be watched.{' '}
+            <button type="button" onClick={takeOver}>
+              Write here instead
+            </button>
+          </p>
+        )}
+        {mine?.failed !== undefined && <p role="alert">This could not be computed: {mine.failed}</p>}
+        {mine && !mine.cooked && mine.failed === undefined && <Waiting live={mine} />}
+        {mine?.cooked && <Cooking live={mine} />}
+      </main>
+    </ActsProvider>
   );
 }
 
@@ -54,13 +53,16 @@ function Strip({ live }: { readonly live: Live | undefined }) {
           <span data-role="mode">{cooked ? modeWords(cooked.view) : 'Opening'}</span>
           {'. '}
           <span data-role="link" data-state={link?.state}>
-            {link && linkWords(link)}
+            {link && linkWords(link, live?.openForS ?? 0)}
           </span>
         </p>
       </div>
-      <Link className="button first-aid" href="/care">
-        First aid
-      </Link>
+      <div className="strip-acts">
+        {cooked && !cooked.view.poured && <FoamButton begun={cooked.view.begun} />}
+        <Link className="button first-aid" href="/care">
+          First aid
+        </Link>
+      </div>
     </header>
   );
 }
@@ -124,12 +126,12 @@ function Cooking({ live }: { readonly live: Live }) {
       <div className="watching">
         <CookLine cooked={cooked} />
         <AlarmReportView history={view.alarms.history} untilS={view.poured.atS} />
-        <LogBook entries={entries} cook={cook} />
         <p>
           <a className="button" href={`/api/cooks/${id}/file`} download>
             Save the log as a file
           </a>
         </p>
+        <LogBook entries={entries} cook={cook} />
       </div>
     </>
   );

@@ -25,6 +25,7 @@ export default function Preflight() {
     return { kit: draft.kit.good, planned: planFor(draft.aim.good, prepareKit(draft.kit.good)) };
   }, []);
   const { planned, kit } = outcome;
+  const underWay = useUnderWay();
   return (
     <main id="main" className="stove preflight">
       <header className="strip">
@@ -36,7 +37,7 @@ export default function Preflight() {
           First aid
         </Link>
       </header>
-      <UnderWay />
+      <UnderWay list={underWay} />
       {planned.kind === 'refused' ? (
         <>
           <Refused refusals={planned.refusals} />
@@ -47,6 +48,7 @@ export default function Preflight() {
       ) : (
         <Start
           plan={planned.plan}
+          another={underWay.length > 0}
           begin={() => begunOf(planned.plan, kit, { mode: 'live', rehearsal: null, planId: null })}
         />
       )}
@@ -56,15 +58,16 @@ export default function Preflight() {
 
 interface StartProps {
   readonly plan: Plan;
+  readonly another: boolean;
   readonly begin: () => ReturnType<typeof begunOf>;
 }
 
-function Start({ plan, begin }: StartProps) {
+function Start({ plan, another, begin }: StartProps) {
   const [, go] = useLocation();
   const [ticked, setTicked] = useState<ReadonlySet<string>>(new Set());
   const [trouble, setTrouble] = useState<string>();
   const telling = useTelling({ alarms: noAlarms, cardKey: '', cardUrgency: 'go on', cardWords: '' });
-  const checks = checksFor(plan);
+  const checks = checksFor(plan, another);
   const { charge, alkali } = plan.amounts;
   const open = checks.filter(({ id }) => !ticked.has(id)).length;
   const start = async () => {
@@ -143,7 +146,7 @@ function Start({ plan, begin }: StartProps) {
 }
 
 /** Cooks that were begun and not ended, here or on the server. */
-function UnderWay() {
+function useUnderWay() {
   const here = useQuery({ queryKey: ['cooks', 'here'], queryFn: cooksHere });
   const there = useQuery({
     queryKey: ['cooks', 'server'],
@@ -155,7 +158,10 @@ function UnderWay() {
   const endedHere = new Set(here.data?.filter(({ ended }) => ended !== null).map(({ id }) => id));
   for (const { id, name, beganAt, ended } of here.data ?? [])
     if (ended === null) open.set(id, { name, began: beganAt });
-  const list = [...open].filter(([id]) => !endedHere.has(id));
+  return [...open].filter(([id]) => !endedHere.has(id));
+}
+
+function UnderWay({ list }: { readonly list: ReturnType<typeof useUnderWay> }) {
   if (list.length === 0) return null;
   return (
     <section aria-labelledby="under-way">

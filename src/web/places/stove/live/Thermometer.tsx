@@ -11,12 +11,17 @@ import { likelySlips } from './slips.ts';
 const byHand = 'by hand';
 
 export function Thermometer({ view, cookId }: { readonly view: View; readonly cookId: string }) {
-  const { unit } = useTemperatureUnit();
+  const { unit, choose } = useTemperatureUnit();
   const acts = useActs();
   const expected = Math.round(inUnit(view.believedC.mid, unit));
   // Until it is touched it goes along with what is expected.
   const [typed, setTyped] = useState<number>();
-  const [asked, setAsked] = useState<number>();
+  /** The question as it was asked: it stands still while it is read. */
+  const [asked, setAsked] = useState<{
+    readonly value: number;
+    readonly slips: readonly number[];
+    readonly expectedC: number;
+  }>();
   const value = typed ?? expected;
   const ucum = unit === 'C' ? 'Cel' : '[degF]';
 
@@ -26,7 +31,11 @@ export function Thermometer({ view, cookId }: { readonly view: View; readonly co
     setTyped(undefined);
     setAsked(undefined);
   }
-  const slips = likelySlips(value, unit, view.believedC);
+  function read() {
+    const slips = likelySlips(value, unit, view.believedC);
+    if (slips) setAsked({ value, slips, expectedC: view.believedC.mid });
+    else keep(value, false);
+  }
 
   return (
     <section className="thermometer" aria-labelledby="thermometer">
@@ -40,35 +49,36 @@ export function Thermometer({ view, cookId }: { readonly view: View; readonly co
             range={unit === 'C' ? [-20, 220] : [0, 430]}
             onChange={setTyped}
           />
-          <button
-            type="button"
-            className="main keep-reading"
-            onClick={() => (slips ? setAsked(value) : keep(value, false))}
-          >
+          <button type="button" className="main keep-reading" onClick={read}>
             Keep {value} °{unit}
           </button>
         </>
       ) : (
-        <div role="alertdialog" aria-label={`Really ${asked} °${unit}?`} className="slip">
+        <div role="alertdialog" aria-label={`Really ${asked.value} °${unit}?`} className="slip">
           <p>
             <strong>
-              Really {asked} °{unit}?
+              Really {asked.value} °{unit}?
             </strong>{' '}
-            Expected: about {degrees(view.believedC.mid, unit)}.
+            Expected: about {degrees(asked.expectedC, unit)}.
           </p>
-          {slips?.map((slip) => (
+          {asked.slips.map((slip) => (
             <button key={slip} type="button" className="main" onClick={() => keep(slip, false)}>
               It was {slip} °{unit}
             </button>
           ))}
-          <button type="button" onClick={() => keep(asked, true)}>
-            Yes, {asked} °{unit}: the thermometer is right
+          <button type="button" onClick={() => keep(asked.value, true)}>
+            Yes, {asked.value} °{unit}: the thermometer is right
           </button>
           <button type="button" onClick={() => setAsked(undefined)}>
             Look again
           </button>
         </div>
       )}
+      <p>
+        <button type="button" onClick={() => choose(unit === 'C' ? 'F' : 'C')}>
+          Show and type °{unit === 'C' ? 'F' : 'C'}
+        </button>
+      </p>
       <details>
         <summary>A thermometer that sends by itself</summary>
         <p className="small">

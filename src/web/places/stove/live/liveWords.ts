@@ -8,7 +8,11 @@ export function modeWords({ reading, overdue }: Pick<View, 'reading' | 'overdue'
   return reading.byHand ? 'Live, read by hand' : 'Live, with a thermometer';
 }
 
-export function linkWords({ state, waiting, refused, storage, server }: Link): string {
+/** Until then nothing is said of a server that has not answered yet, s. */
+const patienceS = 4;
+
+export function linkWords({ state, ageS, waiting, refused, storage, server }: Link, openForS: number): string {
+  if (state === 'on its own' && ageS === null && openForS < patienceS) return 'Looking for the server';
   const words = {
     live: waiting > 0 ? `${entries(waiting)} on the way to the server` : 'All is on the server',
     'catching up': 'Catching up with the server',

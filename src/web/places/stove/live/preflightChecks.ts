@@ -45,8 +45,15 @@ const lye: Check = {
   source: 'Safety data sheets of the alkalis named in Care',
 };
 
-export function checksFor({ amounts, steps }: Pick<Plan, 'amounts' | 'steps'>): readonly Check[] {
+const another: Check = {
+  id: 'CHECK-ANOTHER',
+  text: 'Another cook is under way, and I mean to begin one more.',
+  source: practice,
+};
+
+/** @param underWay another cook was begun and not ended */
+export function checksFor({ amounts, steps }: Pick<Plan, 'amounts' | 'steps'>, underWay: boolean): readonly Check[] {
   const hot = steps.some(({ letDown }) => letDown);
   const kettle: Check = { id: 'CHECK-KETTLE', text: 'Hot water for letting down stands ready.', source: practice };
-  return [...always, ...(amounts.alkali ? [lye] : []), ...(hot ? [kettle] : [])];
+  return [...(underWay ? [another] : []), ...always, ...(amounts.alkali ? [lye] : []), ...(hot ? [kettle] : [])];
 }

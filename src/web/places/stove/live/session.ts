@@ -16,6 +16,8 @@ import type { Told } from '../view.ts';
 export interface Live {
   readonly id: string;
   readonly link: Link | undefined;
+  /** How long ago the cook was opened here, s. */
+  readonly openForS: number;
   readonly writer: 'here' | 'elsewhere';
   /** None until the cook's beginning is known here. */
   readonly cooked: Cooked | undefined;
@@ -35,6 +37,7 @@ let turn = 0;
 /** Events that the worker has been told, as they were then. */
 let toldEvents = new WeakSet<object>();
 let busy = false;
+let openedAt = 0;
 let freeBytes: number | null = null;
 let roomAtMs = Number.NEGATIVE_INFINITY;
 
@@ -78,7 +81,15 @@ function attend(id: string): number {
   log = undefined;
   planned = undefined;
   toldEvents = new WeakSet();
-  const fresh = { link: undefined, writer: 'here', cooked: undefined, ended: false, failed: undefined } as const;
+  openedAt = performance.now();
+  const fresh = {
+    link: undefined,
+    openForS: 0,
+    writer: 'here',
+    cooked: undefined,
+    ended: false,
+    failed: undefined,
+  } as const;
   live = { id, ...fresh };
   for (const listener of listeners) listener();
   return ++turn;
@@ -98,7 +109,8 @@ async function hear(): Promise<void> {
   try {
     const events = log.events();
     const ended = events.some(({ kind }) => kind === 'ended');
-    become({ link: log.link(), writer: log.writer(), ended });
+    const openForS = (performance.now() - openedAt) / 1000;
+    become({ openForS, link: log.link(), writer: log.writer(), ended });
     if (!planned) await follow(events.find(({ kind }) => kind === 'begun')?.body as Begun | undefined);
     if (!planned || mine !== turn) return;
     const fresh = events.filter((event) => !toldEvents.has(event));

@@ -19,7 +19,7 @@ export function ClockControls({ pace, begun }: { readonly pace: Pace; readonly b
             key={speed}
             type="button"
             aria-pressed={speed === asked}
-            aria-label={`${speed} times`}
+            aria-label={`${speed}× the pace`}
             onClick={() => clockActs.setSpeed(speed)}
           >
             {speed}×
@@ -34,7 +34,7 @@ export function ClockControls({ pace, begun }: { readonly pace: Pace; readonly b
         />
         Real pace, 1×, while a card asks for something
       </label>
-      <p className="small quiet pace" role="status">
+      <p className="small quiet pace">
         {!begun && 'The clock starts with the first deed.'}
         {begun && !running && 'The clock is held.'}
         {running && slowed && 'At 1× until the card is answered.'}

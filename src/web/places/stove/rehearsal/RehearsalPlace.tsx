@@ -1,6 +1,7 @@
 /** A rehearsal of the plan on the Desk, on a simulated pan whose properties nobody is told. */
 import { useEffect, useSyncExternalStore } from 'react';
 import { Link, useSearch } from 'wouter';
+import { useCookUnderWay } from '../../../parts/cookUnderWay.ts';
 import { useTitle } from '../../../parts/useTitle.ts';
 import { freshDraft, keptDraft } from '../../desk/draft.ts';
 import { Refused } from '../../desk/Refused.tsx';
@@ -8,6 +9,7 @@ import { ActsProvider } from '../acts.ts';
 import { CookLine } from '../CookLine.tsx';
 import { CookView } from '../CookView.tsx';
 import type { Cooked } from '../cooked.ts';
+import { FoamButton } from '../FoamButton.tsx';
 import { anySeed, wishesOf } from './address.ts';
 import { ClockControls } from './ClockControls.tsx';
 import { Frame } from './Frame.tsx';
@@ -33,25 +35,38 @@ export function RehearsalPlace() {
 
   const ready = session.kind === 'ready' ? session.cooked : undefined;
   useTitle(ready ? `Rehearsal: ${ready.planned.name} · Stove` : 'Rehearsal · Stove');
-  return (
-    <main id="main" className="stove">
-      <Frame planned={ready?.planned} />
-      {session.kind === 'refused' && (
-        <>
-          <Refused refusals={session.refusals} />
-          <p className="to-desk">
-            <Link href="/">Change it on the Desk</Link>
-          </p>
-        </>
-      )}
-      {session.kind === 'failed' && <p role="alert">This could not be computed: {session.message}</p>}
-      {(session.kind === 'none' || session.kind === 'preparing') && (
-        <p className="preparing" role="status">
-          The hidden pan and its twin are being made.
+  const cook = useCookUnderWay();
+  if (cook && !cook.over) {
+    return (
+      <main id="main" className="stove">
+        <p className="preparing">
+          A real cook is under way: {cook.name}. Nobody should rehearse beside a pan on the heat.{' '}
+          <Link href={`/stove/cook/${cook.id}`}>Back to the cook</Link>
         </p>
-      )}
-      {ready && <Rehearsal cooked={ready} onAgain={() => begin(true)} />}
-    </main>
+      </main>
+    );
+  }
+  return (
+    <ActsProvider value={acts}>
+      <main id="main" className="stove">
+        <Frame planned={ready?.planned} foam={ready && !ready.reveal && <FoamButton begun={ready.view.begun} />} />
+        {session.kind === 'refused' && (
+          <>
+            <Refused refusals={session.refusals} />
+            <p className="to-desk">
+              <Link href="/">Change it on the Desk</Link>
+            </p>
+          </>
+        )}
+        {session.kind === 'failed' && <p role="alert">This could not be computed: {session.message}</p>}
+        {(session.kind === 'none' || session.kind === 'preparing') && (
+          <p className="preparing" role="status">
+            The hidden pan and its twin are being made.
+          </p>
+        )}
+        {ready && <Rehearsal cooked={ready} onAgain={() => begin(true)} />}
+      </main>
+    </ActsProvider>
   );
 }
 
@@ -68,21 +83,19 @@ function Rehearsal({ cooked, onAgain }: { readonly cooked: Cooked; readonly onAg
     );
   }
   return (
-    <ActsProvider value={acts}>
-      <CookView
-        cooked={cooked}
-        below={pace && <ClockControls pace={pace} begun={view.begun} />}
-        ending={
-          <p className="buttons ending">
-            <button type="button" onClick={onAgain}>
-              Start over on another pan
-            </button>
-            <Link className="button" href="/stove/cook">
-              Cook it for real
-            </Link>
-          </p>
-        }
-      />
-    </ActsProvider>
+    <CookView
+      cooked={cooked}
+      below={pace && <ClockControls pace={pace} begun={view.begun} />}
+      ending={
+        <p className="buttons ending">
+          <button type="button" onClick={onAgain}>
+            Start over on another pan
+          </button>
+          <Link className="button" href="/stove/cook">
+            Cook it for real
+          </Link>
+        </p>
+      }
+    />
   );
 }

@@ -3,7 +3,7 @@ import { useState } from 'react';
 import type { Range } from '../../../../core/twin/range.ts';
 import { Field } from '../../../parts/Field.tsx';
 import { grams, span } from '../../../parts/figures.ts';
-import { nameTrouble, readWeight, weightTold } from './lotFields.ts';
+import { isFarOff, nameTrouble, readWeight, weightTold } from './lotFields.ts';
 
 export interface LotAnswers {
   readonly name: string;
@@ -23,7 +23,12 @@ export function LotEntry({ plannedName, expectedKg, onMake }: LotEntryProps) {
   const wrongName = nameTrouble(name);
   const hint = read.kind === 'weight' ? weightTold(read.kg, expectedKg) : `expected ${span(expectedKg, grams)} g`;
 
+  const far = read.kind === 'weight' && isFarOff(read.kg, expectedKg);
+  const [sureOf, setSureOf] = useState<string>();
+
   function make() {
+    // A slip of a digit is asked about once.
+    if (far && sureOf !== weight) return setSureOf(weight);
     if (wrongName === undefined && read.kind !== 'wrong') {
       onMake({ name: name.trim(), weighedKg: read.kind === 'weight' ? read.kg : null });
     }
@@ -42,8 +47,13 @@ export function LotEntry({ plannedName, expectedKg, onMake }: LotEntryProps) {
         keyboard="decimal"
       />
       <Field name="lot-name" label="Name" text={name} onText={setName} trouble={wrongName} />
+      {far && sureOf === weight && (
+        <p role="alert">
+          Really {weight.trim()}? Expected: {span(expectedKg, grams)} g.
+        </p>
+      )}
       <button type="button" className="main" disabled={wrongName !== undefined || read.kind === 'wrong'} onClick={make}>
-        Make the lot
+        {far && sureOf === weight ? `Yes, ${weight.trim()}: make the lot` : 'Make the lot'}
       </button>
     </section>
   );

@@ -51,3 +51,8 @@ export function weightTold(kg: number, { low, mid, high }: Range): string {
   if (kg >= low && kg <= high) return `${off}: within what was expected`;
   return `${off}: outside ${grams(low)} to ${grams(high)} g; is the tray taken off?`;
 }
+
+/** So far from what was expected that a digit or the unit may have slipped. */
+export function isFarOff(kg: number, { low, high }: Range): boolean {
+  return kg > 1.5 * high || kg < 0.5 * low;
+}

@@ -1,0 +1,57 @@
+/** Keeping the glass, beginning another, and what became of it. */
+import type { GlassDraft } from './draft.ts';
+import type { Keeping } from './useKept.ts';
+
+interface KeepingActsProps {
+  readonly keeping: Keeping;
+  readonly draft: GlassDraft;
+  readonly possible: boolean;
+}
+
+export function KeepingActs({ keeping, draft, possible }: KeepingActsProps) {
+  const { kept, busy, reached, notice, conflict } = keeping;
+  const can = possible && !busy && reached;
+  return (
+    <div className="glass-actions">
+      <div className="glass-buttons">
+        <button type="button" className="main" disabled={!can || kept} onClick={keeping.keep}>
+          {kept ? 'Kept' : draft.base ? 'Keep the changes' : 'Keep this glass'}
+        </button>
+        {draft.base && (
+          <button type="button" disabled={!can} onClick={keeping.keepAsNew}>
+            Keep as another
+          </button>
+        )}
+        <button type="button" onClick={keeping.empty}>
+          New beer
+        </button>
+      </div>
+      <div className="glass-notice" role="status">
+        {!reached && <p>The server is not reached: everything here still computes, but keeping is not possible now.</p>}
+        {notice && (
+          <p>
+            <span>{notice.says}</span>
+            {notice.undo && (
+              <button type="button" className="plain" onClick={notice.undo}>
+                Undo
+              </button>
+            )}
+          </p>
+        )}
+        {conflict && (
+          <div className="glass-note">
+            <p>“{conflict.glass.name}” was changed elsewhere in the meantime.</p>
+            <div className="glass-buttons">
+              <button type="button" onClick={keeping.takeTheirs}>
+                Show theirs
+              </button>
+              <button type="button" onClick={keeping.keepMine}>
+                Keep mine instead
+              </button>
+            </div>
+          </div>
+        )}
+      </div>
+    </div>
+  );
+}

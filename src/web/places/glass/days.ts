@@ -1,0 +1,17 @@
+/** Days of the calendar in the browser's own words and zone. */
+
+/** `3 January 2028`, for a day that belongs to no zone. */
+export function dayWords(day: string): string {
+  return new Date(`${day}T00:00:00Z`).toLocaleDateString(undefined, { dateStyle: 'long', timeZone: 'UTC' });
+}
+
+/** The day that it is here, `YYYY-MM-DD`. */
+export function dayHere(now: Date): string {
+  const two = (value: number) => String(value).padStart(2, '0');
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+}
+
+/** A time on a day here: now on today, noon on any other. */
+export function timeOn(day: string, now: Date): string {
+  return (day === dayHere(now) ? now : new Date(`${day}T12:00:00`)).toISOString();
+}

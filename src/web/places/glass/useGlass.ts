@@ -1,0 +1,89 @@
+/** All that the Glass holds together: the draft with its fields, the lots, and the beer that it makes. */
+import { useEffect, useMemo, useState } from 'react';
+import { glassOf, type KeptDose, type KeptGlass, type KeptSugar } from '../../../core/beer/keptGlass.ts';
+import { rewritten, troubles, typed } from '../../parts/entry.ts';
+import { fetchPlan } from '../../records/usePlans.ts';
+import { doseEntries, type PrintedAs, withDose } from './doseEntries.ts';
+import { freshDraft, type GlassDraft, keepDraft, keptDraft } from './draft.ts';
+import { restEntries } from './restEntries.ts';
+import type { GlassUnits } from './shown.ts';
+import { alkaliOfPlan, newBoughtSugar } from './sugars.ts';
+import { useGlassUnits } from './useGlassUnits.ts';
+import { useShelf } from './useShelf.ts';
+
+export function useGlass() {
+  const [start] = useState(() => keptDraft() ?? { draft: freshDraft, lots: [] });
+  const [draft, setDraft] = useState<GlassDraft>(start.draft);
+  const { units, choose } = useGlassUnits();
+  const [as, setAs] = useState<PrintedAs>({ extract: 'solids', colour: 'ebc10ww' });
+  const { lots, reached } = useShelf(start.lots);
+  const { good } = draft.sheet;
+  useEffect(() => keepDraft(draft, lots), [draft, lots]);
+
+  const entriesFor = (units: GlassUnits, as: PrintedAs, glass = good) => ({
+    ...restEntries(units),
+    ...doseEntries(glass, units, as),
+  });
+  const entries = entriesFor(units, as);
+  const poured = useMemo(() => glassOf(good, (id) => lots.find((each) => each.id === id)?.lot), [good, lots]);
+
+  const change = (make: (glass: KeptGlass) => KeptGlass) =>
+    setDraft((now) => ({ ...now, sheet: { ...now.sheet, good: make(now.sheet.good) } }));
+  /** Fields carry the place of their sugar: when the places move, their texts are written anew. */
+  const replace = (glass: KeptGlass) => setDraft((now) => ({ ...now, sheet: { good: glass, texts: {} } }));
+  const setDoses = (doses: readonly KeptDose[]) => {
+    replace({ ...good, doses });
+    for (const { sugar } of doses) void askPlan(sugar);
+  };
+
+  /** What alkali went into a lot, its plan says. */
+  async function askPlan(sugar: KeptSugar): Promise<void> {
+    if (sugar.kind !== 'lot' || sugar.alkali !== null) return;
+    const planId = lots.find(({ id }) => id === sugar.lotId)?.lot.planId;
+    const plan = planId ? await fetchPlan(planId).catch(() => undefined) : undefined;
+    if (!plan) return;
+    const tell = (dose: KeptDose): KeptDose =>
+      dose.sugar.kind === 'lot' && dose.sugar.lotId === sugar.lotId && dose.sugar.alkali === null
+        ? { ...dose, sugar: { ...dose.sugar, alkali: alkaliOfPlan(plan) } }
+        : dose;
+    change((glass) => ({ ...glass, doses: glass.doses.map(tell) }));
+  }
+
+  const rewrite = (units_: GlassUnits, as_: PrintedAs) =>
+    setDraft((now) => {
+      const before = entriesFor(units_, as_, now.sheet.good);
+      return { ...now, sheet: rewritten(now.sheet, before, Object.keys(before)) };
+    });
+
+  return {
+    draft,
+    setDraft,
+    entries,
+    units,
+    as,
+    lots,
+    reached,
+    poured,
+    wrong: Object.keys(troubles(draft.sheet, entries)).length > 0,
+    type: (field: string, text: string) =>
+      setDraft((now) => ({ ...now, sheet: typed(now.sheet, entriesFor(units, as, now.sheet.good), field, text) })),
+    change,
+    replace,
+    setDoses,
+    chooseUnits(change: Partial<GlassUnits>) {
+      rewrite(units, as);
+      choose(change);
+    },
+    printedAs(change: Partial<PrintedAs>) {
+      rewrite(units, as);
+      setAs({ ...as, ...change });
+    },
+    changeDose: (at: number, dose: Partial<KeptDose>) => change((glass) => withDose(glass, at, dose)),
+    chooseSugar: (at: number, sugar: KeptSugar) =>
+      setDoses(good.doses.map((dose, i) => (i === at ? { ...dose, sugar } : dose))),
+    addSugar: (sugar: KeptSugar = newBoughtSugar) => setDoses([...good.doses, { sugar, massKg: 0.2, added: 'kettle' }]),
+    removeDose: (at: number) => setDoses(good.doses.filter((_, i) => i !== at)),
+  };
+}
+
+export type GlassHand = ReturnType<typeof useGlass>;

@@ -1,0 +1,116 @@
+/** Keeping the glass on the server and opening another: what became of it, what to undo, and a conflict when somebody else was first. */
+import { useEffect, useState } from 'react';
+import { useLocation, useRoute } from 'wouter';
+import type { GlassRecord } from '../../../api/glass.ts';
+import { ProblemError } from '../../records/answer.ts';
+import { failureOf } from '../../records/failureOf.ts';
+import { fetchGlass, useGlasses, useKeepGlass } from '../../records/useGlasses.ts';
+import { freshDraft, type GlassDraft, isKept, opened } from './draft.ts';
+
+interface Notice {
+  readonly says: string;
+  readonly undo?: () => void;
+}
+
+export function useKept(draft: GlassDraft, setDraft: (change: GlassDraft | ((now: GlassDraft) => GlassDraft)) => void) {
+  const glasses = useGlasses();
+  const keeping = useKeepGlass();
+  const [notice, setNotice] = useState<Notice>();
+  const [conflict, setConflict] = useState<GlassRecord>();
+  const [, go] = useLocation();
+  const [, params] = useRoute('/glass/:id');
+  const asked = params?.id;
+  const baseId = draft.base?.id;
+  const isOpen = asked === baseId;
+
+  function show(record: GlassRecord) {
+    const before = draft;
+    setConflict(undefined);
+    setDraft(opened(record));
+    go(`/glass/${record.id}`);
+    const lost = !isKept(before);
+    setNotice(
+      lost
+        ? {
+            says: `Opened “${record.glass.name}”. What was in the glass before was not kept.`,
+            undo: () => bringBack(before),
+          }
+        : undefined,
+    );
+  }
+
+  function bringBack(before: GlassDraft) {
+    setDraft(before);
+    setNotice(undefined);
+    go(before.base ? `/glass/${before.base.id}` : '/glass');
+  }
+
+  // The address names a glass: it is opened; or it names none and one is open: it follows.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: what is shown then is the newest
+  useEffect(() => {
+    if (isOpen) return;
+    if (asked === undefined) {
+      go(`/glass/${baseId}`, { replace: true });
+      return;
+    }
+    let still = true;
+    fetchGlass(asked)
+      .then((record) => still && show(record))
+      .catch((error) => still && setNotice({ says: failureOf(error, 'Not opened') }));
+    return () => {
+      still = false;
+    };
+  }, [asked, isOpen]);
+
+  // Changed elsewhere, and not here: it is followed. Changed here too, keeping tells of the conflict.
+  const newest = glasses.data?.find(({ id }) => id === baseId);
+  useEffect(() => {
+    if (!newest) return;
+    setDraft((now) =>
+      now.base?.id === newest.id && now.base.version < newest.version && isKept(now) ? opened(newest) : now,
+    );
+  }, [newest, setDraft]);
+
+  const send = (base: { readonly id: string; readonly version: number } | undefined) =>
+    keeping.mutate(
+      { glass: draft.sheet.good, base },
+      {
+        onSuccess(record) {
+          setConflict(undefined);
+          setNotice({ says: `Kept “${record.glass.name}”.` });
+          // What was typed while the answer was on its way stays.
+          setDraft((now) => ({ ...now, base: { id: record.id, version: record.version, glass: record.glass } }));
+          go(`/glass/${record.id}`, { replace: base !== undefined });
+        },
+        onError(error) {
+          const left = error instanceof ProblemError ? error.problem.current : undefined;
+          const current = left && 'glass' in left ? left : undefined;
+          setConflict(current);
+          setNotice(current ? undefined : { says: failureOf(error, 'Not kept') });
+        },
+      },
+    );
+
+  return {
+    glasses: glasses.data ?? [],
+    reached: !glasses.isError && glasses.failureCount === 0,
+    kept: isKept(draft),
+    busy: keeping.isPending,
+    notice,
+    conflict,
+    keep: () => send(draft.base ?? undefined),
+    keepAsNew: () => send(undefined),
+    takeTheirs: () => conflict && show(conflict),
+    keepMine: () => conflict && send({ id: conflict.id, version: conflict.version }),
+    open: show,
+    empty() {
+      const before = draft;
+      setConflict(undefined);
+      setDraft(freshDraft);
+      go('/glass');
+      if (!isKept(before)) setNotice({ says: 'A new beer.', undo: () => bringBack(before) });
+    },
+  };
+}
+
+export type Keeping = ReturnType<typeof useKept>;
