@@ -8,11 +8,16 @@ import { type FieldError, fieldErrors } from './fieldError.ts';
 import { z } from './zod.ts';
 
 /** What is wrong with an event whose envelope was found to be there. */
-export function faultsOfFiled({ tServer: _, ...event }: FiledEvent): FieldError[] {
-  const known = upToDate(event as LogEvent);
+export function faultsOfFiled(filed: FiledEvent): FieldError[] {
+  const known = upToDate(filed.tServer === undefined ? filed : withoutStamp(filed));
   const { error } = known ? eventSchema.safeParse(known) : {};
-  const issues = error?.issues.filter((issue) => !isUnknownField(issue)) ?? [];
+  if (!error) return [];
+  const issues = error.issues.filter((issue) => !isUnknownField(issue));
   return fieldErrors(new z.core.$ZodError(issues));
+}
+
+function withoutStamp({ tServer: _, ...event }: FiledEvent): LogEvent {
+  return event;
 }
 
 function isUnknownField(issue: z.core.$ZodIssue): boolean {

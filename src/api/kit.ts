@@ -1,6 +1,9 @@
 /** A kit as it comes in through the API, a form or a file, and as the store gives it back. */
+import { cholesky } from '../core/pan/cholesky.ts';
 import type { PanMaterial, StoveKind, ThermometerKind } from '../core/pan/kit.ts';
-import { kitRanges as ranges } from '../core/pan/kit.ts';
+import { defaultKit, kitRanges as ranges } from '../core/pan/kit.ts';
+import { modelParameters } from '../core/pan/model.ts';
+import type { ModelParameter } from '../core/pan/physics.ts';
 import { exactly, numberIn, oneOf, personsName, recordId } from './field.ts';
 import { z } from './zod.ts';
 
@@ -14,6 +17,40 @@ const panMaterials = [
   'unknownCoating',
 ] as const satisfies PanMaterial[];
 const thermometerKinds = ['digital', 'dial'] as const satisfies ThermometerKind[];
+
+const parameterNames = Object.keys(modelParameters(defaultKit)) as [ModelParameter, ...ModelParameter[]];
+/** Further out than this many standard deviations nothing is learned. */
+const scoreRange = [-20, 20] as const;
+
+const lessonSchema = exactly({
+  kind: oneOf(['cook', 'check']),
+  name: personsName(80),
+  observations: z.int().min(1),
+  misfit: numberIn([0, 1e6]),
+});
+
+const learnedSchema = exactly({
+  names: z.array(oneOf(parameterNames)).min(1).max(parameterNames.length).readonly(),
+  centre: z.array(numberIn(scoreRange)).readonly(),
+  covariance: z.array(z.array(numberIn([-400, 400])).readonly()).readonly(),
+  lessons: z.array(lessonSchema).min(1).max(10_000).readonly(),
+})
+  .refine(({ names, centre, covariance }) => isCovariance(covariance, names.length) && centre.length === names.length, {
+    error: 'does not fit together; allowed: a centre and a row of a positive covariance for each name',
+  })
+  .describe('What cooks and checks have taught of the kit, in standard scores of the stated spreads.');
+
+function isCovariance(rows: readonly (readonly number[])[], n: number): boolean {
+  if (rows.length !== n || rows.some((row, i) => row.length !== n || row.some((value, j) => value !== rows[j]?.[i]))) {
+    return false;
+  }
+  try {
+    cholesky(rows.flat(), n);
+    return true;
+  } catch {
+    return false;
+  }
+}
 
 export const kitSchema = exactly({
   name: personsName(80),
@@ -33,6 +70,7 @@ export const kitSchema = exactly({
   water: exactly({ alkalinityMgPerL: numberIn(ranges.alkalinityMgPerL) }),
   altitudeM: numberIn(ranges.altitudeM),
   roomC: numberIn(ranges.roomC),
+  learned: learnedSchema.optional(),
 }).meta({ id: 'Kit' });
 
 /** `version` counts the kit's changes from 1; a change must name the version that it was made from. */

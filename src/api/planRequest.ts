@@ -1,6 +1,6 @@
 /** A plan request as it comes in through the API, a form or a file. */
 import type { Alkali, Form, Route } from '../core/planning/request.ts';
-import { requestRanges as ranges } from '../core/planning/request.ts';
+import { optionalRanges, requestRanges as ranges } from '../core/planning/request.ts';
 import { exactly, numberIn, oneOf, personsName } from './field.ts';
 
 const forms = ['hard', 'syrup'] as const satisfies Form[];
@@ -16,6 +16,12 @@ export const planRequestSchema = exactly({
   alkali: oneOf(alkalis),
   alkaliGPerKg: numberIn(ranges.alkaliGPerKg),
   solutionStrength: numberIn(ranges.solutionStrength),
+  alkaliActive: numberIn(optionalRanges.alkaliActive)
+    .optional()
+    .describe('Hydroxide in the alkali as weighed, mass fraction; 0.97 when left out.'),
+  alkaliCarbonate: numberIn(optionalRanges.alkaliCarbonate)
+    .optional()
+    .describe('Carbonate in it, mass fraction; 0 when left out.'),
   acidGPerKg: numberIn(ranges.acidGPerKg),
   maltExtractGPerKg: numberIn(ranges.maltExtractGPerKg),
   invertC: numberIn(ranges.invertC),

@@ -1,7 +1,9 @@
 /** Everything that the API can refuse with or fail with, as problem documents (RFC 9457). */
 import { fieldErrorSchema } from './fieldError.ts';
+import { glassRecordSchema } from './glass.ts';
 import { kitRecordSchema } from './kit.ts';
 import { lotRecordSchema } from './lot.ts';
+import { tastingRecordSchema } from './tasting.ts';
 import { z } from './zod.ts';
 
 /** Kind, HTTP status and title of each problem; `GET /api/problems` serves this list. */
@@ -36,7 +38,10 @@ export const problemSchema = z
     instance: z.string().describe("Names this one occurrence, also in the server's log."),
     errors: z.array(fieldErrorSchema).optional().describe('One entry for each field that is not as allowed.'),
     yourVersion: z.int().optional().describe('The version that a refused change was made from.'),
-    current: z.union([kitRecordSchema, lotRecordSchema]).optional().describe('The record as it is now.'),
+    current: z
+      .union([kitRecordSchema, lotRecordSchema, glassRecordSchema, tastingRecordSchema])
+      .optional()
+      .describe('The record as it is now.'),
   })
   .meta({ id: 'Problem' });
 

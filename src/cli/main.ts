@@ -2,9 +2,11 @@
 /** The command line: one file a command, each of which registers itself. */
 import { createRequire } from 'node:module';
 import { Command, CommanderError } from 'commander';
+import { register as field } from './field.ts';
 import { register as follow } from './follow.ts';
 import { register as glass } from './glass.ts';
 import { register as handbook } from './handbook.ts';
+import { register as importing } from './import.ts';
 import { register as learn } from './learn.ts';
 import { endQuietlyWhenClosed } from './output.ts';
 import { register as plan } from './plan.ts';
@@ -13,7 +15,7 @@ import { register as rehearse } from './rehearse.ts';
 import { register as serve } from './serve.ts';
 import { register as simulate } from './simulate.ts';
 
-const commands = [plan, simulate, rehearse, follow, learn, glass, prime, handbook, serve];
+const commands = [plan, field, simulate, rehearse, follow, importing, learn, glass, prime, handbook, serve];
 
 const { version } = createRequire(import.meta.url)('#package.json') as { version: string };
 

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { umberpan } from '../../test/runProgram.ts';
 import { defaultKit } from '../core/pan/kit.ts';
-import { defaultRequest } from '../core/planning/request.ts';
+import { defaultRequest, optionalRanges } from '../core/planning/request.ts';
 import { planFromOptions } from './plan/makePlan.ts';
 import { requestFields, requestInputs } from './plan/requestOptions.ts';
 import { type Problem, Stop } from './stop.ts';
@@ -70,6 +70,35 @@ describe('umberpan plan', { timeout: 30_000 }, () => {
     expect((await planned('--kit -', JSON.stringify(kit))).kit).toEqual(kit);
   });
 
+  test('for a colour, chooses route, dose and holds, and states the odds', async () => {
+    const { code, stdout } = await umberpan('plan --colour 45EBC --within 10EBC --route deep');
+    expect(code).toBe(0);
+    for (const words of [
+      '45 EBC, 23 SRM',
+      'by the deep route',
+      '200 drawn kits',
+      'just visible',
+      'within 35-55 EBC',
+      'taste',
+    ]) {
+      expect(stdout).toContain(words);
+    }
+    expect(stdout.split('\n').every((line) => line.length <= 90)).toBe(true);
+    const { aim, made, request, account } = await planned('--colour 20SRM --route bright --sugar-price 1.2');
+    expect(request.route).toBe('bright');
+    expect(aim.ebc).toBeCloseTo((20 * 25) / 12.7, 9);
+    expect(Math.abs(made.a430 / aim.a430 - 1)).toBeLessThan(0.03);
+    expect(aim.odds.a430.low).toBeLessThan(aim.a430);
+    expect(aim.odds.band).toBeGreaterThan(0);
+    expect(account.cost.unpriced).toContain('energy');
+  });
+
+  test('a colour out of reach is answered with the nearest, and why', async () => {
+    const { aim } = await planned('--colour 900EBC');
+    expect(aim.short).toContain('LIM-ALKALI-DOSE');
+    expect(aim.offBy).toBeLessThan(0.6);
+  });
+
   test('what is poured is what was asked for, within 1 %', async () => {
     const { yieldKg } = await planned('--mass 300g --route bright');
     expect(Math.abs(yieldKg / 0.3 - 1)).toBeLessThan(0.01);
@@ -94,6 +123,12 @@ describe('umberpan plan', { timeout: 30_000 }, () => {
     ['--mass -5g', ['--mass', '-5g', '100 g to 5000 g']],
     ['--kit /does/not/exist', ['--kit', 'ENOENT']],
     ['--mas 400g', ['--mass']],
+    ['--colour 45', ['--colour', '45EBC, 20SRM']],
+    ['--colour 5000EBC', ['--colour', '0.25 to 1300 EBC']],
+    ['--colour 45EBC --dose 4', ['--dose', 'follows from --colour']],
+    ['--within 5EBC', ['--within', '--colour']],
+    ['--colour 45EBC --within 5', ['--within', '10EBC']],
+    ['--active 90 --carbonate 20', ['--carbonate', '100 %']],
   ])('%s is misuse, and the message helps', async (line, words) => {
     const { code, stdout, stderr } = await umberpan(`plan ${line}`);
     expect([code, stdout]).toEqual([2, '']);
@@ -150,6 +185,7 @@ test.each([
 });
 
 test('every field of a request has an option', () => {
-  expect(Object.keys(requestFields).toSorted()).toEqual(Object.keys(defaultRequest).toSorted());
+  const fields = [...Object.keys(defaultRequest), ...Object.keys(optionalRanges)];
+  expect(Object.keys(requestFields).toSorted()).toEqual(fields.toSorted());
   expect(Object.values(requestFields).toSorted()).toEqual(Object.keys(requestInputs).toSorted());
 });

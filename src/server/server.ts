@@ -5,6 +5,7 @@ import type { FastifyInstance, FastifyServerOptions } from 'fastify';
 import Fastify from 'fastify';
 import { serializerCompiler } from 'fastify-type-provider-zod';
 import type { z } from '../api/zod.ts';
+import { keepBackups } from './cooking/keepBackups.ts';
 import { createLogbook } from './cooking/logbook.ts';
 import { type SteadyClock, steadyClock } from './cooking/steadyClock.ts';
 import { guardAddressLength } from './guards/addressLength.ts';
@@ -18,6 +19,7 @@ import { answerUnroutable, answerWithProblems } from './problem.ts';
 import { cookEventRoutes } from './routes/cookEvents.ts';
 import { cookFileRoutes } from './routes/cookFiles.ts';
 import { cookRoutes } from './routes/cooks.ts';
+import { glassRoutes } from './routes/glasses.ts';
 import { healthRoute } from './routes/health.ts';
 import { kitRoutes } from './routes/kits.ts';
 import { liveRoute } from './routes/live.ts';
@@ -26,6 +28,7 @@ import { planRoutes } from './routes/plans.ts';
 import { problemsRoute } from './routes/problems.ts';
 import { readingsRoute } from './routes/readings.ts';
 import { schemasRoute } from './routes/schemas.ts';
+import { tastingRoutes } from './routes/tastings.ts';
 import { timeRoute } from './routes/time.ts';
 import type { Store } from './store/store.ts';
 
@@ -80,9 +83,12 @@ export async function buildServer({
   kitRoutes(app, store);
   planRoutes(app, store);
   lotRoutes(app, store);
+  glassRoutes(app, store);
+  tastingRoutes(app, store);
 
   const warn = (problem: unknown, message: string) => app.log.warn({ err: problem }, message);
-  const logbook = createLogbook({ store, clock, warn, retryMs });
+  const backups = keepBackups({ store, nowMs: clock.nowMs, warn });
+  const logbook = createLogbook({ store, clock, backups, warn, retryMs });
   cookRoutes(app, store, logbook);
   cookEventRoutes(app, store, logbook);
   cookFileRoutes(app, store, logbook);
@@ -94,8 +100,10 @@ export async function buildServer({
     () => logbook.noteClockJumps().catch((error) => warn(error, 'A clock jump was not noted')),
     2000,
   );
+  const backUps = setInterval(() => void backups.look(), 60_000);
   app.addHook('preClose', async () => {
     clearInterval(watch);
+    clearInterval(backUps);
     await logbook.stop();
   });
 

@@ -92,6 +92,14 @@ describe.skipIf(noBrowser)('a real cook', () => {
     expect(state.readings).toHaveLength(1);
     expect(state.readings[0]?.before).toHaveLength(1);
     expect(state.answers.map(({ body }) => body)).toEqual([{ rising: true }, { rising: false }]);
+    await page.getByText('Something else was done').click();
+    await page.getByText('Measure the pan').click();
+    await page.setViewportSize({ width: 320, height: 640 });
+    const [wide = 0, room = 0] = await page.evaluate(() => {
+      const { scrollWidth, clientWidth } = document.documentElement;
+      return [scrollWidth, clientWidth];
+    });
+    expect(wide).toBeLessThanOrEqual(room);
     const { violations } = await new AxeBuilder({ page }).withTags(tags).analyze();
     expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' | ')}`)).toEqual([]);
     expect(complaints).toEqual([]);

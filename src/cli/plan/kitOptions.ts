@@ -1,4 +1,5 @@
 /** The kitchen: a kit from a file, and options that change single parts of it. */
+import { keptThrough } from '../../core/learn/forget.ts';
 import { type Kit, kitRanges as ranges } from '../../core/pan/kit.ts';
 import { type Given, type Input, number, optional, quantity, readAll, type Texts, word } from '../input.ts';
 
@@ -21,11 +22,11 @@ export const kitInputs = {
   room: optional(quantity('temperature', 'room temperature', 'C', ranges.roomC)),
 };
 
-/** The kit with the parts that options name changed. */
+/** The kit with the parts that options name changed; what was learned of such a part is left out. */
 export function kitFrom(base: Kit, texts: Texts): Kit {
   const given: Given<typeof kitInputs> = readAll(kitInputs, texts);
   const { stove, pan, water } = base;
-  return {
+  const changed: Kit = {
     name: base.name,
     stove: {
       kind: given.stove ?? stove.kind,
@@ -44,4 +45,5 @@ export function kitFrom(base: Kit, texts: Texts): Kit {
     altitudeM: given.altitude ?? base.altitudeM,
     roomC: given.room ?? base.roomC,
   };
+  return keptThrough(base, changed);
 }

@@ -1,4 +1,5 @@
 /** From options to a kit, a request and a plan, or to the refusal that names the limit. */
+import type { Refusal } from '../../core/advice/limits.ts';
 import type { Course } from '../../core/pan/course.ts';
 import { defaultKit, type Kit } from '../../core/pan/kit.ts';
 import { type PreparedKit, prepareKit } from '../../core/pan/preparedKit.ts';
@@ -17,14 +18,20 @@ export interface Planning {
   readonly prepared: PreparedKit;
 }
 
-export async function planFromOptions(texts: Texts): Promise<Planning> {
+/** The request and the kit that options and a kit's file name. */
+export async function whatIsAsked(texts: Texts): Promise<{ readonly request: PlanRequest; readonly kit: Kit }> {
   const { kit: file } = texts;
   let kit = defaultKit;
   if (typeof file === 'string') {
     const { kitSchema } = await import('../../api/kit.ts');
     kit = await checked(kitSchema, readJson(file, '--kit'), '--kit');
   }
-  return makePlan(requestFrom(texts), kitFrom(kit, texts));
+  return { request: requestFrom(texts), kit: kitFrom(kit, texts) };
+}
+
+export async function planFromOptions(texts: Texts): Promise<Planning> {
+  const { request, kit } = await whatIsAsked(texts);
+  return makePlan(request, kit);
 }
 
 /** A plan printed by `plan --json`, made again from its request and kit. */
@@ -48,16 +55,23 @@ export async function planFromFile(file: string, texts: Texts): Promise<Planning
 function makePlan(request: PlanRequest, kit: Kit): Planning {
   const prepared = prepareKit(kit);
   const planned = planFor(request, prepared);
-  if (planned.kind === 'refused') {
-    const refusals = planned.refusals.map((refusal) => ({ ...refusal, field: optionOf(refusal.field) }));
-    const message = refusals.map((each) => `Refused (${each.limit}, ${each.field}): ${each.message}.`).join('\n');
-    throw new Stop({ kind: 'refused', message, refusals });
-  }
-  if (planned.course.ending === 'out of time') {
-    const message = 'in this kit the cook is not done within 6 hours: it takes more power, a wider pan or less sugar';
-    throw new Stop({ kind: 'failed', field: '--power', message });
-  }
+  if (planned.kind === 'refused') throw refusedStop(planned.refusals);
+  requireDone(planned.course);
   return { plan: planned.plan, course: planned.course, kit, prepared };
+}
+
+/** How a command ends over limits of safety: each with the option that it is about. */
+export function refusedStop(broken: readonly Refusal[]): Stop {
+  const refusals = broken.map((refusal) => ({ ...refusal, field: optionOf(refusal.field) }));
+  const message = refusals.map((each) => `Refused (${each.limit}, ${each.field}): ${each.message}.`).join('\n');
+  return new Stop({ kind: 'refused', message, refusals });
+}
+
+/** Ends as failed over a cook that takes too long. */
+export function requireDone({ ending }: Course): void {
+  if (ending === 'poured') return;
+  const message = 'in this kit the cook is not done within 6 hours: it takes more power, a wider pan or less sugar';
+  throw new Stop({ kind: 'failed', field: '--power', message });
 }
 
 function optionOf(field: string): string {

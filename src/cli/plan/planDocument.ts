@@ -5,7 +5,9 @@ import { refusal } from '../../api/refusalWords.ts';
 import { z } from '../../api/zod.ts';
 import { ebcFromA430 } from '../../core/colour/scales.ts';
 import { centralValues } from '../../core/pan/model.ts';
+import type { Account } from '../../core/planning/account.ts';
 import { describe } from '../../core/planning/forecast.ts';
+import type { Aimed } from './aimedPlan.ts';
 import { alkaliFacts, cautionsFor } from './cautions.ts';
 import type { Planning } from './makePlan.ts';
 
@@ -17,7 +19,16 @@ export const planDocumentSchema = z.looseObject({
   steps: z.array(z.unknown()),
 });
 
-export function planDocument({ plan, course, kit }: Planning) {
+/** An aim and its odds are told when the plan was made for one. */
+function aimOf(planning: Planning | Aimed) {
+  if (!('landed' in planning)) return {};
+  const { landed, odds, band } = planning;
+  const { aimA430, offBy, hueLeft, short = null, made } = landed;
+  return { aim: { a430: aimA430, ebc: ebcFromA430(aimA430), band, offBy, hueLeft, short, odds }, made };
+}
+
+export function planDocument(planning: Planning | Aimed, account?: Account) {
+  const { plan, course, kit } = planning;
   const { alkali } = plan.amounts;
   const { ends } = describe(course, centralValues(kit), 1);
   return {
@@ -29,6 +40,8 @@ export function planDocument({ plan, course, kit }: Planning) {
     fit: plan.fit,
     steps: plan.steps,
     yieldKg: plan.yieldKg,
+    ...aimOf(planning),
+    ...(account && { account }),
     expected: ends.map(({ a430, ...end }, at) => ({
       kind: plan.steps[at]?.kind,
       ...end,

@@ -1,12 +1,16 @@
 /** A plan as a person reads it: what to weigh, what to mix, whether it fits, what to do, what to beware of. */
 import { ebcFromA430 } from '../../core/colour/scales.ts';
 import { centralValues } from '../../core/pan/model.ts';
+import type { Account } from '../../core/planning/account.ts';
 import type { AlkaliAmounts } from '../../core/planning/amounts.ts';
 import { dialText } from '../../core/planning/dial.ts';
 import { describe } from '../../core/planning/forecast.ts';
 import type { Plan } from '../../core/planning/plan.ts';
 import { formatSpoon } from '../../core/units/formatSpoon.ts';
 import { pairs, table, wrapped } from '../table.ts';
+import { accountText } from './accountText.ts';
+import type { Aimed } from './aimedPlan.ts';
+import { aimText } from './aimText.ts';
 import { alkaliFacts, cautionsFor } from './cautions.ts';
 import type { Planning } from './makePlan.ts';
 import { bandText, ebcText, endText, grams, stepNames } from './stepText.ts';
@@ -14,15 +18,17 @@ import { bandText, ebcText, endText, grams, stepNames } from './stepText.ts';
 /** Grams to a hundredth below 10 g: what a pocket scale weighs. */
 const millimetres = (m: number): string => `${(m * 1000).toFixed(0)} mm`;
 
-export function planText(planning: Planning): string {
+export function planText(planning: Planning | Aimed, account?: Account): string {
   const { plan } = planning;
   const { alkali } = plan.amounts;
   return [
     title(plan),
+    ...('landed' in planning ? [aimText(planning)] : []),
     `Weigh out\n${pairs(weighed(plan))}`,
     ...(alkali ? [solution(alkali)] : []),
     `Pan\n${pairs(fitRows(planning))}`,
     `Steps\n${stepTable(planning)}`,
+    ...(account ? [accountText(account)] : []),
     `Beware\n${[
       ...plan.cautions.map(({ message }) => upperFirst(`${message}.`)),
       ...cautionsFor(plan).map(({ text }) => text),

@@ -1,5 +1,12 @@
 /** What is asked for, in kitchen units: one option for each field of a plan request. */
-import { type Alkali, defaultRequest, type PlanRequest, requestRanges as ranges } from '../../core/planning/request.ts';
+import { usualActive } from '../../core/planning/amounts.ts';
+import {
+  type Alkali,
+  defaultRequest,
+  optionalRanges,
+  type PlanRequest,
+  requestRanges as ranges,
+} from '../../core/planning/request.ts';
 import {
   flagOf,
   type Given,
@@ -42,6 +49,8 @@ const route = word('pale: acid alone; bright: alkaline browning; deep: then roas
 const alkali = mapped(word('sodium hydroxide or slaked lime', ['naoh', 'lime']), (each) => alkalis[each]);
 const dose = number('alkali as pure substance for each kg of sugar', ranges.alkaliGPerKg, 'g/kg');
 const strength = percent('alkali in the solution to prepare, per cent', ranges.solutionStrength);
+const active = percent('hydroxide in the alkali as you weigh it, per cent', optionalRanges.alkaliActive);
+const carbonate = percent('carbonate in it, per cent', optionalRanges.alkaliCarbonate);
 const acid = number('citric acid for each kg of sugar', ranges.acidGPerKg, 'g/kg');
 const malt = number('dry malt extract for each kg of sugar', ranges.maltExtractGPerKg, 'g/kg');
 
@@ -54,6 +63,8 @@ export const requestInputs = {
   alkali: optional(alkali, 'naoh'),
   dose: optional(dose, `${usual.alkaliGPerKg}`),
   strength: optional(strength, `${usual.solutionStrength * 100}`),
+  active: optional(active, `${usualActive * 100}`),
+  carbonate: optional(carbonate, '0'),
   acid: optional(acid, `${usual.acidGPerKg}`),
   malt: optional(malt, `${usual.maltExtractGPerKg}`),
   invert: degrees('middle of the inverting band', ranges.invertC, usual.invertC),
@@ -76,6 +87,8 @@ export const requestFields: Readonly<Record<keyof PlanRequest, RequestOption>> =
   alkali: 'alkali',
   alkaliGPerKg: 'dose',
   solutionStrength: 'strength',
+  alkaliActive: 'active',
+  alkaliCarbonate: 'carbonate',
   acidGPerKg: 'acid',
   maltExtractGPerKg: 'malt',
   invertC: 'invert',
@@ -90,7 +103,7 @@ export const requestFields: Readonly<Record<keyof PlanRequest, RequestOption>> =
 const onlyFor: readonly (readonly [RequestOption, (request: PlanRequest) => boolean, string])[] = [
   ['brix', ({ form }) => form === 'syrup', '--form syrup'],
   ['acid', ({ route }) => route === 'pale', '--route pale'],
-  ...(['alkali', 'dose', 'strength', 'brown', 'brownTime'] as const).map(
+  ...(['alkali', 'dose', 'strength', 'active', 'carbonate', 'brown', 'brownTime'] as const).map(
     (option) => [option, ({ route }: PlanRequest) => route !== 'pale', '--route bright or deep'] as const,
   ),
   ...(['roast', 'roastTime'] as const).map(
@@ -104,6 +117,11 @@ export function requestFrom(texts: Texts): PlanRequest {
     .map(([field, option]) => [field, given[option]] as const)
     .filter(([, value]) => value !== undefined);
   const request = { ...usual, ...Object.fromEntries(changes) } as PlanRequest;
+  const { alkaliActive = usualActive, alkaliCarbonate = 0 } = request;
+  if (alkaliActive + alkaliCarbonate > 1 + 1e-9) {
+    const message = '--active and --carbonate together are more than 100 %; allowed: 100 % at most';
+    throw new Stop({ kind: 'misused', field: '--carbonate', message });
+  }
   for (const [option, serves, needed] of onlyFor) {
     if (given[option] === undefined || serves(request)) continue;
     throw new Stop({

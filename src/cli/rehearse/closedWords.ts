@@ -7,6 +7,8 @@ export const closedWords: Readonly<Record<Closed, string>> = {
   'portion limit': `the spoon is larger than what may go in at once (${limits.hotSpoonful.id})`,
   'below the band': 'it is below the band: water would only set it back',
   'on the way up': 'on the way up water would only undo what the ring does',
+  'in the lower half': 'it is in the lower half of the band: no water needed',
+  'still acting': 'the last spoonful still acts: wait',
   'alkali in this pan': 'no alkali in a pan of this material',
   'alkali heat': `no alkali above ${limits.alkaliTemperature.value} °C: let it cool first`,
   wait: 'wait until the pan is quiet again',

@@ -6,7 +6,7 @@ import { passesOverWhite } from './tristimulus.ts';
 /** Depth of the drop, cm; light passes it twice. */
 export const dropDepthCm = 0.3;
 /** Density of thick syrup at room temperature, g/L (75-97 % solids: 1380-1550). */
-const syrupGPerL = 1450;
+export const syrupGPerL = 1450;
 
 /**
  * @param specific430 absorbance at 430 nm of the dry sugar, L/(g cm)

@@ -25,6 +25,16 @@ export function linearRgb({ x, y, z }: Xyz): LinearRgb {
   };
 }
 
+/** XYZ of a screen's colour, channels 0 to 255: the inverse matrix as the standard prints it. */
+export function xyzOfSrgb({ r, g, b }: Pick<Srgb, 'r' | 'g' | 'b'>): Xyz {
+  const [red, green, blue] = [100 * decoded(r), 100 * decoded(g), 100 * decoded(b)];
+  return {
+    x: 0.4124 * red + 0.3576 * green + 0.1805 * blue,
+    y: 0.2126 * red + 0.7152 * green + 0.0722 * blue,
+    z: 0.0193 * red + 0.1192 * green + 0.9505 * blue,
+  };
+}
+
 /** 8-bit value of linear light, clipped to 0 to 255. */
 export function encoded(linear: number): number {
   const curved = linear <= 0.0031308 ? 12.92 * linear : 1.055 * linear ** (1 / 2.4) - 0.055;

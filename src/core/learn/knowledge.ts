@@ -70,7 +70,12 @@ export function knownAfter(
     unit[i] = 1;
     return solveLower(precisionRoot, unit);
   });
-  const spreads = Array.from({ length: all }, (_, k) => timesLower(root, Float64Array.from(names, (_, i) => inverse[i][k])));
+  const spreads = Array.from({ length: all }, (_, k) =>
+    timesLower(
+      root,
+      Float64Array.from(names, (_, i) => inverse[i][k]),
+    ),
+  );
   const covariance = names.map((_, i) =>
     Array.from({ length: n }, (_, j) => spreads.reduce((sum, spread) => sum + spread[i] * spread[j], 0)),
   );

@@ -21,7 +21,7 @@ export interface Replay {
   /** How many deeds with spoons there were: how full each was is not known. */
   readonly spoonings: number;
   /**
-   * What each observation would have shown.
+   * What each observation would have shown; undefined for a pan that the model can't follow.
    *
    * @param fills how full the spoons of each spooning were, as a factor
    */
@@ -30,6 +30,8 @@ export interface Replay {
 
 /** Sensitivities are differences of two runs: the integrator's error must be small against what a change of a number does. */
 const tolerance = 1e-5;
+/** A pan that got hotter than the model's tables is not followed further, C: it stays as it is, and is far off what was read. */
+const hottestC = 195;
 
 export function createReplay({ prepared, charge, events }: CookTold): Replay {
   const observations = events.filter((event) => 'observation' in event);
@@ -41,12 +43,13 @@ export function createReplay({ prepared, charge, events }: CookTold): Replay {
     const y = filledPan(charge, prepared.kit, values);
     const dy = new Float64Array(y.length);
     const predicted = new Float64Array(observations.length);
+    pan.derivatives(y, dy);
     let timeS = 0;
     let poured = false;
     let seen = 0;
     let spooning = 0;
     for (const event of events) {
-      if (!poured && event.timeS > timeS) {
+      if (!poured && event.timeS > timeS && pan.view.temperatureC < hottestC) {
         advance(pan, y, event.timeS - timeS, tolerance);
         timeS = event.timeS;
       }

@@ -3,7 +3,7 @@
  * are carried through the model; the differences to the middle are the sensitivities of a Gauss-Newton step, after which the directions
  * shrink to the spread that is left. With one direction for each uncertain number no sample is drawn, and the result is the same each
  * time. Sakov, Oliver & Bertino 2012, Mon. Weather Rev. 140:1988; Bocquet & Sakov 2014, Q. J. R. Meteorol. Soc. 140:1521. Observations
- * are brought in by degrees, as Emerick & Reynolds 2013, Comput. Geosci. 55:3 do.
+ * are brought in by degrees: with larger errors as long as much is left (Emerick & Reynolds 2013, Comput. Geosci. 55:3).
  */
 import { cholesky, solveLower, solveTransposed } from '../pan/cholesky.ts';
 
@@ -29,27 +29,37 @@ export interface Smoothed {
   readonly settled: boolean;
 }
 
-/** The errors' variances are taken this many times larger at first, so that the first steps don't overshoot. */
-const degrees = [64, 16, 4, 1];
-const mostSteps = 14;
-/** Settled when a step is this small against the spread that is left, as the mean over all scores. */
-const smallStep = 0.05;
-const mostHalvings = 4;
+/** The errors' variances are taken so many times larger that what is left is this many standard deviations, so that steps don't overshoot. */
+const leftAtDegree = 2;
+/** A step that leads nowhere is held shorter (Levenberg 1944, Q. Appl. Math. 2:164): by this factor, so many times. */
+const caution = 8;
+const mostTries = 8;
+const mostSteps = 20;
+/** Settled when a step is this long, squared and in all, in standard deviations of the spread that is left. */
+const smallStep = 0.02;
+/** Sensitivities are taken over this much of the spread. */
+const reach = 0.3;
+/** At the stated errors, so many steps that each lower the cost by less than this share lead nowhere any more. */
+const mostIdle = 3;
+const idleShare = 0.01;
 
 /** @throws RangeError when the model has no answer at the start */
 export function smooth({ count, predict, observed, sd, start }: Smoothing): Smoothed {
   const rows = observed.length;
-  let centre = start ? start.slice() : new Float64Array(count);
+  let centre = start?.slice() ?? new Float64Array(count);
   let predicted = required(predict(centre));
   let root: Float64Array = identity(count);
   let settled = false;
+  let damping = 0;
+  let idle = 0;
+  let degree = Number.POSITIVE_INFINITY;
 
   const residualsOf = (values: Float64Array) => values.map((value, k) => (observed[k] - value) / sd[k]);
-  const cost = (scores: Float64Array, values: Float64Array, degree: number) =>
-    squares(scores) + squares(residualsOf(values)) / degree;
+  const cost = (scores: Float64Array, values: Float64Array) => squares(scores) + squares(residualsOf(values)) / degree;
 
-  for (let step = start ? degrees.length - 1 : 0; step < mostSteps && !settled; step++) {
-    const degree = degrees[step] ?? 1;
+  for (let step = 0; step < mostSteps && idle < mostIdle && !settled; step++) {
+    const left = squares(residualsOf(predicted)) / rows;
+    degree = Math.min(degree, Math.max(1, left / leftAtDegree ** 2));
     const slopes = slopesAt(centre, predicted, root);
     const residuals = residualsOf(predicted);
     const precision = identity(count);
@@ -63,24 +73,32 @@ export function smooth({ count, predict, observed, sd, start }: Smoothing): Smoo
       }
     }
     root = cholesky(precision, count);
-    const scaled = solveLower(root, pull);
-    settled = degree === 1 && squares(scaled) < count * smallStep ** 2;
-    moveBy(solveTransposed(root, scaled), degree);
+    settled = degree === 1 && squares(solveLower(root, pull)) < smallStep;
+    const before = cost(centre, predicted);
+    if (!move(precision, pull)) break;
+    idle = degree === 1 && cost(centre, predicted) > (1 - idleShare) * before ? idle + 1 : 0;
   }
   return { centre, precisionRoot: root, predicted, residuals: residualsOf(predicted), settled };
 
-  /** Goes that way, or a part of it, as long as the cost falls. */
-  function moveBy(way: Float64Array, degree: number): void {
-    const before = cost(centre, predicted, degree);
-    for (let halving = 0; halving <= mostHalvings; halving++) {
-      const there = centre.map((score, i) => score + way[i] / 2 ** halving);
+  /** Goes where the cost at this degree is lower; shorter and shorter until it is. */
+  function move(precision: Float64Array, pull: Float64Array): boolean {
+    const before = cost(centre, predicted);
+    for (let tries = 0; tries < mostTries; tries++) {
+      const held = precision.slice();
+      for (let i = 0; i < count; i++) held[i * count + i] *= 1 + damping;
+      const lower = cholesky(held, count);
+      const way = solveTransposed(lower, solveLower(lower, pull));
+      const there = centre.map((score, i) => score + way[i]);
       const found = predict(there);
-      if (!found || !(cost(there, found, degree) < before)) continue;
-      centre = there;
-      predicted = found;
-      return;
+      if (found && cost(there, found) < before) {
+        centre = there;
+        predicted = found;
+        damping = damping > 0.01 ? damping / caution : 0;
+        return true;
+      }
+      damping = Math.max(0.1, damping * caution);
     }
-    settled ||= degree === 1;
+    return false;
   }
 
   /** Change of each prediction, in the errors' standard deviations, with each score; by the directions of the spread that is left. */
@@ -92,9 +110,9 @@ export function smooth({ count, predict, observed, sd, start }: Smoothing): Smoo
       unit[i] = 1;
       const direction = solveTransposed(lower, unit);
       for (const way of [1, -1]) {
-        const found = predict(from.map((score, j) => score + way * direction[j]));
+        const found = predict(from.map((score, j) => score + way * reach * direction[j]));
         if (!found) continue;
-        for (let k = 0; k < rows; k++) along[k * count + i] = (way * (found[k] - middle[k])) / sd[k];
+        for (let k = 0; k < rows; k++) along[k * count + i] = (way * (found[k] - middle[k])) / (reach * sd[k]);
         break;
       }
     }
@@ -123,6 +141,7 @@ function squares(values: Float64Array): number {
 }
 
 function required(values: Float64Array | undefined): Float64Array {
-  if (!values) throw new RangeError('the model has no answer for what is believed; allowed: a start that it can follow');
+  if (!values)
+    throw new RangeError('the model has no answer for what is believed; allowed: a start that it can follow');
   return values;
 }

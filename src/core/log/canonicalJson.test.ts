@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { canonicalJson } from './canonicalJson.ts';
+import { canonicalJson, isCanonical } from './canonicalJson.ts';
 
 /** A double from its bits, as RFC 8785 gives them. */
 function double(bits: string): number {
@@ -83,6 +83,42 @@ it('reads back as what was written, and is written the same again', () => {
       expect(JSON.parse(text)).toEqual(JSON.parse(JSON.stringify(value)));
     }),
   );
+});
+
+describe('a text is known to be canonical', () => {
+  it('just when writing its value gives the text', () => {
+    const texts = fc.oneof(
+      fc.jsonValue({ maxDepth: 4 }).map((value) => JSON.stringify(value)),
+      fc.jsonValue({ maxDepth: 4 }).map((value) => canonicalJson(value)),
+      // Names that look like numbers are put first by JSON.parse, in an order of their own.
+      fc
+        .dictionary(fc.constantFrom('!', '1', '9', '10', 'a', '__proto__'), fc.integer())
+        .map((value) => canonicalJson(value)),
+    );
+    fc.assert(
+      fc.property(texts, (text) => {
+        const value = JSON.parse(text);
+        return isCanonical(text, value) === (canonicalJson(value) === text);
+      }),
+      { numRuns: 2000 },
+    );
+  }, 30_000);
+
+  it.each([
+    ['{"!":1,"1":2}', true],
+    ['{"10":1,"9":2}', true],
+    ['{"9":2,"10":1}', false],
+    ['{"a":1,"a":1}', false],
+    ['{"a":1e999}', false],
+    ['{"a":-0}', false],
+    ['{"a":1.0}', false],
+    ['{"a":"\\u0061"}', false],
+    ['[ 1]', false],
+    ['{"__proto__":{"b":1,"a":1}}', false],
+    ['['.repeat(1e5) + ']'.repeat(1e5), false],
+  ])('%.20s: %s', (text, so) => {
+    expect(isCanonical(text, JSON.parse(text))).toBe(so);
+  });
 });
 
 it('does not depend on the order in which fields were written', () => {

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { sampleCook, sampleDevice, sha256 } from '../../../test/sampleCook.ts';
+import { canonicalJson } from './canonicalJson.ts';
 import { type FiledEvent, readCookFile, writeCookFile } from './cookFile.ts';
 import type { LogEvent } from './event.ts';
 import { foldCook } from './fold.ts';
@@ -45,6 +46,23 @@ describe('writing what was read gives the same bytes', () => {
       }),
       { numRuns: 500 },
     );
+  }, 30_000);
+
+  it('where the field that the store takes out also stands elsewhere in the event', () => {
+    const tServer = '2031-05-09T18:30:02.000Z';
+    const [event] = events;
+    const odd = [
+      { ...event, tServer },
+      { ...event, tServer, body: { a: 1, tServer } },
+      { ...event, tServer, zoo: { a: 1, tServer } },
+      { ...event, tServer, zoo: `,"tServer":"${tServer}"` },
+      event,
+    ];
+    for (const one of odd) {
+      const read = readCookFile(writeCookFile(cook, [one as FiledEvent], sha256), sha256);
+      const { tServer: _, ...made } = one as FiledEvent;
+      expect(read).toMatchObject({ kind: 'cook', contents: [canonicalJson(made)] });
+    }
   });
 
   it('for a cook without events', () => {
@@ -78,6 +96,8 @@ describe('a file that is not whole is refused, with the line', () => {
     ['null for an event', tampered(4, () => 'null'), 5, /no event/],
     ['no id', tampered(4, (old) => old.replace(/"id":"[^"]*",/, '')), 5, /id is missing/],
     ['a time that does not exist', tampered(4, (old) => old.replace(/-\d\dT/, '-99T')), 5, /tDevice/],
+    ['a list for a time', tampered(4, (old) => old.replace(/"tDevice":("[^"]*")/, '"tDevice":[$1]')), 5, /tDevice/],
+    ['half a character in the id', tampered(4, (old) => old.replace(/"id":"/, '"id":"\\ud800')), 5, /id is missing/],
     ['another cook', tampered(4, (old) => old.replace(cook, 'another')), 5, /another cook/],
     ['deep nesting', tampered(4, () => `{"a":${'['.repeat(1e5)}${']'.repeat(1e5)}}`), 5, /canonical/],
   ])('%s', (_, file, line, reason) => {

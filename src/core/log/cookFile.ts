@@ -2,7 +2,7 @@
  * A cook as a file: newline-delimited JSON, first a line about the file, then the events in true order, each in canonical
  * form and whole, with what this Umberpan does not know. Writing what was read gives the same bytes.
  */
-import { canonicalJson } from './canonicalJson.ts';
+import { canonicalJson, isCanonical } from './canonicalJson.ts';
 import type { LogEvent, Stamp } from './event.ts';
 import type { Sha256 } from './hashChain.ts';
 import { instantMs } from './instant.ts';
@@ -15,7 +15,13 @@ const formatVersion = 1;
 export type FiledEvent = LogEvent & Partial<Pick<Stamp, 'tServer'>>;
 
 export type CookFile =
-  | { readonly kind: 'cook'; readonly cook: string; readonly events: readonly FiledEvent[] }
+  | {
+      readonly kind: 'cook';
+      readonly cook: string;
+      readonly events: readonly FiledEvent[];
+      /** Each event as its client made it, without when the server had it, in canonical form. */
+      readonly contents: readonly string[];
+    }
   | { readonly kind: 'refused'; readonly line: number; readonly reason: string };
 
 /** The file's text. Places and hashes of the store are left out: another store gives its own. */
@@ -48,23 +54,35 @@ export function readCookFile(text: string, sha256: Sha256): CookFile {
     if (reason) return refused(place + 2, reason);
     events.push(event as FiledEvent);
   }
-  if (sha256(`${lines.join('\n')}${lines.length > 0 ? '\n' : ''}`) !== about['sha256']) {
+  if (sha256(text.slice(first.length + 1)) !== about['sha256']) {
     return refused(1, 'the events are not those that were written: the file was changed');
   }
-  return { kind: 'cook', cook, events };
+  return { kind: 'cook', cook, events, contents: events.map((event, place) => contentOf(event, lines[place])) };
+}
+
+/** @param line the event in canonical form, so that taking a field out of it leaves the canonical form of the rest */
+function contentOf(filed: FiledEvent, line: string): string {
+  if (filed.tServer === undefined) return line;
+  const field = `,"tServer":"${filed.tServer}"`;
+  const at = line.indexOf(field);
+  // The envelope has a field before it. If an inner object has the same field, the two can't be told apart.
+  if (line.includes(field, at + 1)) return canonicalJson({ ...filed, tServer: undefined });
+  return line.slice(0, at) + line.slice(at + field.length);
 }
 
 const isText = (value: unknown) => typeof value === 'string' && value.length > 0;
+/** What a column of the store gives back as it was. */
+const isPlainText = (value: unknown) => isText(value) && !/[\p{Cc}\p{Cs}]/u.test(value as string);
 const isNumber = (value: unknown) => typeof value === 'number';
 const isNumberOrNull = (value: unknown) => value === null || isNumber(value);
 const isCount = (value: unknown) => Number.isSafeInteger(value) && (value as number) >= 1;
 
-const envelope: Readonly<Record<string, (value: unknown) => boolean>> = {
-  id: isText,
+const envelope = Object.entries<(value: unknown) => boolean>({
+  id: isPlainText,
   cook: isText,
   device: isText,
   deviceSeq: isCount,
-  kind: isText,
+  kind: isPlainText,
   v: isCount,
   tDevice: isInstant,
   tMono: isNumber,
@@ -74,33 +92,26 @@ const envelope: Readonly<Record<string, (value: unknown) => boolean>> = {
   tz: isText,
   body: (value) => typeof value === 'object' && value !== null && !Array.isArray(value),
   tServer: (value) => value === undefined || isInstant(value),
-};
+});
 
 function faultOf(event: unknown, line: string, cook: string): string | undefined {
   if (typeof event !== 'object' || event === null) return 'this is no event';
   // Also refuses a field that is there twice, of which a reader sees one alone.
-  if (canonicalOf(event) !== line) return 'the event is not in canonical form';
+  if (!isCanonical(line, event)) return 'the event is not in canonical form';
   const fields = event as Record<string, unknown>;
-  const wrong = Object.keys(envelope).find((name) => !envelope[name](fields[name]));
-  if (wrong) return `${wrong} is missing or not as it should be`;
+  for (const [name, isRight] of envelope) {
+    if (!isRight(fields[name])) return `${name} is missing or not as it should be`;
+  }
   return fields['cook'] === cook ? undefined : 'the event belongs to another cook';
 }
 
 function isInstant(value: unknown): boolean {
+  if (typeof value !== 'string') return false;
   try {
-    instantMs(value as string);
+    instantMs(value);
     return true;
   } catch {
     return false;
-  }
-}
-
-/** Undefined for what is nested deeper than can be followed. */
-function canonicalOf(event: object): string | undefined {
-  try {
-    return canonicalJson(event);
-  } catch {
-    return undefined;
   }
 }
 

@@ -1,6 +1,6 @@
 /** Points in time as text (RFC 3339, UTC, milliseconds) and as ms since 1970-01-01, without leap seconds. */
 
-const form = /^(\d{4})-(\d\d)-(\d\d)T(\d\d):(\d\d):(\d\d)\.(\d{3})Z$/;
+const form = /^\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d\.\d{3}Z$/;
 const dayMs = 86_400_000;
 
 /**
@@ -8,17 +8,14 @@ const dayMs = 86_400_000;
  * @throws RangeError for anything but `YYYY-MM-DDThh:mm:ss.sssZ` with a day and a time that exist
  */
 export function instantMs(text: string): number {
-  const parts = form.exec(text)?.slice(1).map(Number);
-  if (parts === undefined) throw new RangeError(`time is "${text}"; allowed: YYYY-MM-DDThh:mm:ss.sssZ`);
-  const [year, month, day, hour, minute, second, ms] = parts as [
-    number,
-    number,
-    number,
-    number,
-    number,
-    number,
-    number,
-  ];
+  if (!form.test(text)) throw new RangeError(`time is "${text}"; allowed: YYYY-MM-DDThh:mm:ss.sssZ`);
+  const year = numberAt(text, 0, 4);
+  const month = numberAt(text, 5, 2);
+  const day = numberAt(text, 8, 2);
+  const hour = numberAt(text, 11, 2);
+  const minute = numberAt(text, 14, 2);
+  const second = numberAt(text, 17, 2);
+  const ms = numberAt(text, 20, 3);
   const isDay = month >= 1 && month <= 12 && day >= 1 && day <= daysIn(year, month);
   if (!isDay || hour > 23 || minute > 59 || second > 59)
     throw new RangeError(`time is "${text}", which does not exist`);
@@ -45,6 +42,13 @@ export function instantText(ms: number): string {
   const clock = [inDay / 3_600_000, (inDay / 60_000) % 60, (inDay / 1000) % 60].map((part) => two(Math.floor(part)));
   const fraction = String(Math.floor(inDay % 1000)).padStart(3, '0');
   return `${String(year).padStart(4, '0')}-${two(month)}-${two(date)}T${clock.join(':')}.${fraction}Z`;
+}
+
+/** Digit by digit: a large log has millions of times to read. */
+function numberAt(text: string, start: number, digits: number): number {
+  let value = 0;
+  for (let at = start; at < start + digits; at++) value = value * 10 + text.charCodeAt(at) - 48;
+  return value;
 }
 
 function daysIn(year: number, month: number): number {

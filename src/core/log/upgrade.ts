@@ -38,6 +38,7 @@ export function upToDate(event: LogEvent, known: Upgrades = upgrades): KnownEven
   if (!Object.hasOwn(known, event.kind)) return undefined;
   const steps = known[event.kind];
   if (event.v > steps.length + 1) return undefined;
+  if (event.v === steps.length + 1) return event as KnownEvent;
   const body = steps.slice(event.v - 1).reduce((old: unknown, step) => step(old as never), event.body);
   return { ...event, v: steps.length + 1, body } as KnownEvent;
 }

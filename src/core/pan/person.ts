@@ -34,12 +34,23 @@ export interface Person {
   readonly lookFromS: number;
   /** A deed decided on, and when it will be done. */
   readonly pending: { readonly atS: number; readonly deeds: readonly Deed[] } | undefined;
+  /** When the thermometer first showed the band's lower edge in this step, s; infinite before. */
+  readonly heldFromS: number;
+  /** What is done at the very start. */
+  opening(): readonly Deed[];
+  /** Would the person end a hold of so many minutes on this sight at this time? Pure. */
+  wouldEnd(timeS: number, sight: Sight, heldMinutes: number): boolean;
   /** Would the person act on this sight at this time? Pure. */
   wouldAct(timeS: number, sight: Sight): boolean;
   /** Decides on what is seen; leaves `pending` or moves to the next step at once. Returns deeds done at once. */
   act(timeS: number, sight: Sight): readonly Deed[];
   /** Takes the pending deeds as done. */
   done(timeS: number): readonly Deed[];
+}
+
+/** Water and alkali go in with the heat off. */
+function firstNotch({ letDown, alkali, approachNotch }: Step): number {
+  return letDown || alkali.length > 0 ? 0 : approachNotch;
 }
 
 interface Making {
@@ -62,7 +73,7 @@ export function createPerson({ steps, spoonKg, habits, notches, ringLagS, normal
   let heldFromS = Number.POSITIVE_INFINITY;
   let partsGiven = 0;
   let lastSpoonS = Number.NEGATIVE_INFINITY;
-  let notch = steps[0].approachNotch;
+  let notch = firstNotch(steps[0]);
   let turnedS = 0;
 
   const aheadS = ringLagS + habits.reactionS;
@@ -98,8 +109,7 @@ export function createPerson({ steps, spoonKg, habits, notches, ringLagS, normal
     lookFromS = timeS;
     if (index >= steps.length) return [{ kind: 'pour' }];
     const step = stepNow();
-    const heat = turnTo(step.letDown || step.alkali.length > 0 ? 0 : step.approachNotch, timeS);
-    return [{ kind: 'step', index }, heat];
+    return [{ kind: 'step', index }, turnTo(firstNotch(step), timeS)];
   }
 
   /** What the person would do with the heat and the spoon. Undefined: watch on. */
@@ -150,6 +160,19 @@ export function createPerson({ steps, spoonKg, habits, notches, ringLagS, normal
     },
     get pending() {
       return pending;
+    },
+    get heldFromS() {
+      return heldFromS;
+    },
+    opening: () => [
+      { kind: 'step', index: 0 },
+      { kind: 'heat', notch },
+    ],
+    wouldEnd(timeS, sight, heldMinutes) {
+      if (stepIndex >= steps.length || pending || timeS < lookFromS || partsGiven < stepNow().alkali.length)
+        return false;
+      const fromS = heldFromS < timeS || sight.readingC < stepNow().bandC[0] ? heldFromS : timeS;
+      return timeS >= fromS + heldMinutes * 60 - 1e-6;
     },
     wouldAct(timeS, sight) {
       if (stepIndex >= steps.length || pending || timeS < lookFromS) return false;

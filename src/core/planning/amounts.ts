@@ -1,6 +1,7 @@
 /** What to weigh out: sugar, water, malt extract, acid, and the alkali as solid, as a solution and in parts. */
 import { limits } from '../advice/limits.ts';
 import type { AlkaliUsed } from '../log/bodies.ts';
+import { MOLAR_MASS } from '../matter/sugars.ts';
 import { equivalentsOf } from '../pan/deeds.ts';
 import type { AlkaliPart, Charge } from '../pan/steps.ts';
 import type { PlanRequest } from './request.ts';
@@ -8,7 +9,9 @@ import type { PlanRequest } from './request.ts';
 /** Water to dissolve a kg of sugar at the boil without waste (common practice, no source). */
 const waterPerSugar = 0.33;
 /** Purity of food-grade alkali: total alkali in solids 95-98 % and some water taken up from the air (assumed). */
-const activeFraction = 0.97;
+export const usualActive = 0.97;
+/** Sodium carbonate, kg/mol (IUPAC standard atomic weights); it neutralises two equivalents. */
+const sodaMolarMassKg = 0.105988;
 /** Even a small dose goes in by three parts (common practice, no source). */
 const fewestParts = 3;
 
@@ -34,9 +37,19 @@ export function amountsFor(request: PlanRequest, sucroseKg: number): Amounts {
   };
 }
 
-function alkaliAmounts({ alkali, alkaliGPerKg, solutionStrength }: PlanRequest, sucroseKg: number): AlkaliAmounts {
+/**
+ * How much pure alkali a mass of what is weighed stands for. Soda counts with what it neutralises; the carbonate of lime dissolves too
+ * slowly to count.
+ */
+function activeShare({ alkali, alkaliActive = usualActive, alkaliCarbonate = 0 }: PlanRequest): number {
+  if (alkali === 'calciumHydroxide') return alkaliActive;
+  return alkaliActive + (alkaliCarbonate * 2 * MOLAR_MASS.naoh) / sodaMolarMassKg;
+}
+
+function alkaliAmounts(request: PlanRequest, sucroseKg: number): AlkaliAmounts {
+  const { alkali, alkaliGPerKg, solutionStrength } = request;
   const pureKg = (sucroseKg * alkaliGPerKg) / 1000;
-  const weighedKg = pureKg / activeFraction;
+  const weighedKg = pureKg / activeShare(request);
   const waterKg = pureKg / solutionStrength - weighedKg;
   const portionKg = limits.hotPortion.value * sucroseKg;
   const count = Math.max(fewestParts, Math.ceil(waterKg / portionKg - 1e-9));

@@ -14,7 +14,26 @@ export interface PlanCaution {
 /** More parts than this keep the heat off for over six minutes, and every one is a splash to stand by (assumed). */
 const mostParts = 12;
 
+/** Food-grade alkali holds no more carbonate than this when it is fresh (from memory, E 524). */
+const freshCarbonate = 0.03;
+
 export function planCautions(request: PlanRequest): readonly PlanCaution[] {
+  return [...weakAlkali(request), ...staleAlkali(request)];
+}
+
+/** Carbonate gives off its gas in the acid syrup: 1 mol from 106 g of soda, 34 L at 140 C (ideal gas, derived). */
+function staleAlkali({ route, alkali, alkaliCarbonate = 0 }: PlanRequest): readonly PlanCaution[] {
+  if (route === 'pale' || alkaliCarbonate <= freshCarbonate) return [];
+  const percent = Number((100 * alkaliCarbonate).toPrecision(3));
+  const gas =
+    alkali === 'sodiumHydroxide'
+      ? 'each gram of soda gives a third of a litre of gas in the hot syrup, which foams'
+      : 'its chalk stays behind as grit';
+  const message = `alkali with ${percent} % of carbonate has stood open: ${gas}. Take it from a fresh, tightly closed pack`;
+  return [{ id: 'CAU-STALE-ALKALI', field: 'alkaliCarbonate', message }];
+}
+
+function weakAlkali(request: PlanRequest): readonly PlanCaution[] {
   const count = partsAt(request, request.solutionStrength);
   if (count <= mostParts) return [];
   const strongest = Math.round(limits.solutionStrength.value * 100);

@@ -2,6 +2,7 @@
 import { limits } from '../advice/limits.ts';
 import { foamHeightM } from '../pan/foam.ts';
 import { type PanVessel, surfaceAreaM2 } from '../pan/kit.ts';
+import type { Charge } from '../pan/steps.ts';
 
 /** Density of the hot syrup, kg/m3 (assumed). */
 const hotSyrupKgPerM3 = 1350;
@@ -18,6 +19,11 @@ export interface PanFit {
   readonly probeCovered: boolean;
   /** The most sugar, weighed in, that this pan takes by the fill rule, kg. */
   readonly mostSugarKg: number;
+}
+
+/** All that the pan is filled with, kg. */
+export function contentsOf({ sucroseKg, waterKg, maltExtractKg }: Charge): number {
+  return sucroseKg + waterKg + maltExtractKg;
 }
 
 /** @param steamKgPerS the most steam expected; left out: the worst case */

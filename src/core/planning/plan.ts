@@ -4,17 +4,14 @@ import type { Course } from '../pan/course.ts';
 import { centralValues } from '../pan/model.ts';
 import type { PreparedKit } from '../pan/preparedKit.ts';
 import { simulate } from '../pan/simulate.ts';
-import { contentsKg } from '../pan/state.ts';
-import type { Charge, Step } from '../pan/steps.ts';
+import type { Step } from '../pan/steps.ts';
 import { type Amounts, amountsFor } from './amounts.ts';
 import { type PlanCaution, planCautions } from './cautions.ts';
-import { type PanFit, panFit } from './panFit.ts';
+import { contentsOf, type PanFit, panFit } from './panFit.ts';
+import { pouredKg } from './poured.ts';
 import { refusalsOf } from './refusals.ts';
 import { type PlanRequest, requireRequest } from './request.ts';
 import { stepsFor } from './steps.ts';
-
-/** Share of the pour that stays in the pan and on the spoon (assumed). */
-const stuckShare = 0.03;
 
 export interface Plan {
   readonly request: PlanRequest;
@@ -81,16 +78,12 @@ export function planFor(request: PlanRequest, prepared: PreparedKit): Planned {
 
 /** Sugar out of the pan, kg. */
 export function poured(course: Course): number {
-  return contentsKg(course.last) * (1 - stuckShare);
+  return pouredKg(course.last);
 }
 
 /** Water that went in by portions, not by spoonfuls, kg. */
 function letDownWater({ deeds }: Course): number {
   return deeds.reduce((sum, { deed }) => sum + (deed.kind === 'water' && deed.spoonfuls === 0 ? deed.waterKg : 0), 0);
-}
-
-function contentsOf({ sucroseKg, waterKg, maltExtractKg }: Charge): number {
-  return sucroseKg + waterKg + maltExtractKg;
 }
 
 function refusable(request: PlanRequest, prepared: PreparedKit, sucroseKg: number) {

@@ -18,6 +18,9 @@ export interface PlanRequest {
   readonly alkaliGPerKg: number;
   /** Strength of the alkali solution to prepare, mass fraction. */
   readonly solutionStrength: number;
+  /** What is hydroxide, and what has turned to carbonate, in the alkali as it is weighed, mass fractions; 0.97 and 0 when left out. */
+  readonly alkaliActive?: number | undefined;
+  readonly alkaliCarbonate?: number | undefined;
   /** Citric acid for each kg of sucrose, g/kg; used on the pale route alone. */
   readonly acidGPerKg: number;
   /** Dry malt extract for each kg of sucrose, g/kg. */
@@ -46,11 +49,23 @@ export const requestRanges = {
   roastMinutes: [0, 30],
 } as const satisfies Record<string, readonly [number, number]>;
 
+/** The same of numbers that may be left out. */
+export const optionalRanges = {
+  alkaliActive: [0.5, 1],
+  alkaliCarbonate: [0, 0.3],
+} as const satisfies Partial<Record<keyof PlanRequest, readonly [number, number]>>;
+
 /** Throws a RangeError that names the first number outside its limits. */
 export function requireRequest(request: PlanRequest): void {
   for (const [field, [low, high]] of Object.entries(requestRanges)) {
     requireRange(field, request[field as keyof typeof requestRanges], low, high);
   }
+  for (const [field, [low, high]] of Object.entries(optionalRanges)) {
+    const value = request[field as keyof typeof optionalRanges];
+    if (value !== undefined) requireRange(field, value, low, high);
+  }
+  const { alkaliActive = 0, alkaliCarbonate = 0 } = request;
+  requireRange('alkaliActive and alkaliCarbonate together', alkaliActive + alkaliCarbonate, 0, 1 + 1e-9);
 }
 
 /** The request that the Desk opens with. Times and temperatures are common practice, no source. */

@@ -10,6 +10,7 @@ import type { Appended, Incoming } from '../store/events.ts';
 import { appendEvents } from '../store/events.ts';
 import { storageFault } from '../store/storageFault.ts';
 import type { Store } from '../store/store.ts';
+import type { Backups } from './keepBackups.ts';
 import { ownEvents } from './ownEvents.ts';
 import { createRing, type RingLimits } from './ring.ts';
 import type { SteadyClock } from './steadyClock.ts';
@@ -28,6 +29,7 @@ export class StorageFailing extends Error {
 export interface LogbookOptions {
   readonly store: Store;
   readonly clock: SteadyClock;
+  readonly backups: Backups;
   readonly warn: (problem: unknown, message: string) => void;
   /** Time between two tries to write again, ms. */
   readonly retryMs?: number;
@@ -36,7 +38,7 @@ export interface LogbookOptions {
 
 export type Logbook = ReturnType<typeof createLogbook>;
 
-export function createLogbook({ store, clock, warn, retryMs = 5000, ring: limits }: LogbookOptions) {
+export function createLogbook({ store, clock, backups, warn, retryMs = 5000, ring: limits }: LogbookOptions) {
   const { db } = store;
   const ring = createRing(limits);
   const make = ownEvents(clock);
@@ -67,9 +69,17 @@ export function createLogbook({ store, clock, warn, retryMs = 5000, ring: limits
 
   function tellStored(cook: string, appended: Appended): Appended {
     if (appended.outcome !== 'stored') return appended;
-    for (const event of appended.fresh) tell(cook, { kind: 'logged', event });
+    if (!followers.has(cook)) return appended;
+    for (const { event, seq, tServer, prevHash, hash } of appended.fresh) {
+      tell(cook, { kind: 'logged', event: { ...event, seq, tServer, prevHash, hash } });
+    }
+    return appended;
+  }
+
+  function backUpAfter(appended: Appended): Appended {
+    if (appended.outcome !== 'stored') return appended;
     const reason = ['begun', 'ended'].find((kind) => appended.fresh.some((event) => event.kind === kind));
-    if (reason) store.backUp(`cook-${reason}`).catch((error) => warn(error, 'The backup was not made'));
+    if (reason) backups.now(`cook-${reason}`);
     return appended;
   }
 
@@ -94,7 +104,7 @@ export function createLogbook({ store, clock, warn, retryMs = 5000, ring: limits
       while (ring.size > 0) {
         const incoming = ring.oldest(mostTogether);
         const { cook } = incoming[0].event;
-        const appended = tellStored(cook, await appendEvents(db, cook, incoming));
+        const appended = backUpAfter(tellStored(cook, await appendEvents(db, cook, incoming)));
         if (appended.outcome === 'differs')
           warn(incoming[appended.place].event, 'An event has the id of another and was given up');
         ring.release(appended.outcome === 'stored' ? incoming : [incoming[appended.place]]);
@@ -127,7 +137,7 @@ export function createLogbook({ store, clock, warn, retryMs = 5000, ring: limits
     now: () => clock.now(),
 
     begin(begun: EventOf<'begun'>): Promise<Appended> {
-      return inTurn(() => written(begun.cook, () => beginCook(db, begun, clock.now())));
+      return inTurn(async () => backUpAfter(await written(begun.cook, () => beginCook(db, begun, clock.now()))));
     },
 
     /** @throws StorageFailing when the events are held in memory instead */
@@ -137,7 +147,7 @@ export function createLogbook({ store, clock, warn, retryMs = 5000, ring: limits
       return inTurn(async () => {
         if (failure !== null) hold(cook, incoming);
         try {
-          return await written(cook, () => appendEvents(db, cook, incoming));
+          return backUpAfter(await written(cook, () => appendEvents(db, cook, incoming)));
         } catch (error) {
           if (failure === null) throw error;
           return hold(cook, incoming);
@@ -146,7 +156,11 @@ export function createLogbook({ store, clock, warn, retryMs = 5000, ring: limits
     },
 
     takeIn(begun: EventOf<'begun'>, incoming: readonly Incoming[]): Promise<Appended> {
-      return inTurn(() => written(begun.cook, () => takeInCook(db, begun, incoming)));
+      return inTurn(async () => {
+        const appended = await written(begun.cook, () => takeInCook(db, begun, incoming));
+        if (appended.outcome === 'stored' && appended.fresh.length > 0) backups.soon();
+        return appended;
+      });
     },
 
     /** Tells all news of a cook from now on, until the function returned is called. */

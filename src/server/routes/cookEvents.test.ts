@@ -138,7 +138,7 @@ describe('events', () => {
     expect(new Set(ids).size).toBe(ids.length);
     expect(ids.length).toBe(receipts.size + 1);
     expect(events.every((event: { cook: string }) => event.cook === cook)).toBe(true);
-  });
+  }, 60_000);
 
   it.each([
     ['another key', 'idempotency-key', (event: object) => event, { 'idempotency-key': randomUUID() }],

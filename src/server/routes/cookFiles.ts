@@ -11,7 +11,7 @@ import type { Logbook } from '../cooking/logbook.ts';
 import { Refusal } from '../problem.ts';
 import { sha256 } from '../sha256.ts';
 import { findCook } from '../store/cooks.ts';
-import { readEvents } from '../store/events.ts';
+import { type Incoming, readEvents } from '../store/events.ts';
 import type { Store } from '../store/store.ts';
 import { noCook } from './cooks.ts';
 import { byId, problem } from './respond.ts';
@@ -50,30 +50,34 @@ export function cookFileRoutes(instance: FastifyInstance, { db }: Store, logbook
         schema: { summary: 'Take in the file of a cook', body: z.string(), response: { 200: taken, default: problem } },
       },
       async ({ body }) => {
-        const { cook, events } = readable(body);
-        const now = logbook.now();
-        const incoming = events.map(({ tServer = now, ...event }) => ({ event, tServer }));
-        const appended = await logbook.takeIn(beginningOf(events), incoming);
-        if (appended.outcome === 'stored') return { cook, events: events.length, new: appended.fresh.length };
-        const { id } = events[appended.place];
+        const { cook, begun, incoming } = readable(body, logbook.now());
+        const appended = await logbook.takeIn(begun, incoming);
+        if (appended.outcome === 'stored') return { cook, events: incoming.length, new: appended.fresh.length };
+        const { id } = incoming[appended.place].event;
         throw new Refusal('event-differs', `Event ${id} exists and is not the one in the file. Nothing was written.`);
       },
     );
   });
 }
 
-function readable(text: string) {
+/** @param now stands for when the server had an event, where the file does not say */
+function readable(text: string, now: string) {
   const file = readCookFile(text, sha256);
   if (file.kind === 'refused') throw refusedLine(file.line, file.reason);
-  for (const [place, event] of file.events.entries()) {
+  const { cook, events, contents } = file;
+  const incoming = events.map(({ tServer = now, ...event }, place): Incoming => {
     const [fault] = faultsOfFiled(event);
     if (fault) throw refusedLine(place + 2, fault.message);
-  }
-  return file;
+    return { event, tServer, content: contents[place] };
+  });
+  return { cook, begun: beginningOf(events), incoming };
 }
 
 function beginningOf(events: readonly FiledEvent[]) {
-  const known = inOrder(events).map(({ event }) => upToDate(event));
+  const beginnings = events.filter(({ kind }) => kind === 'begun');
+  // Which of several was first, the whole log has to tell.
+  const inTime = beginnings.length > 1 ? inOrder(events).map(({ event }) => event) : beginnings;
+  const known = inTime.map((event) => upToDate(event));
   const begun = known.find((event): event is Extract<KnownEvent, { kind: 'begun' }> => event?.kind === 'begun');
   if (!begun) throw refusedLine(1, 'the file does not say how the cook began, or a later Umberpan wrote it');
   return begun;

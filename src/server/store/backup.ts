@@ -1,19 +1,22 @@
-/** Backup files beside the store: made whole or not at all, opened to prove that they can be read, the newest ten kept. */
+/** Backup files beside the store: made whole or not at all, read through to prove that they can be, the newest ten kept. */
 import { chmodSync, closeSync, fsyncSync, mkdirSync, openSync, readdirSync, renameSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
+import { proveCopy } from './proveCopy.ts';
 import type { Database } from './sqlite.ts';
-import { openDatabase } from './sqlite.ts';
 
 const KEPT = 10;
+/** Ends the name of a copy of a store with damaged events. Such copies are counted apart, so that they push out no whole one. */
+const DAMAGED = '-damaged.sqlite';
 
 /** @returns the new backup's path */
 export async function backUp(database: Database, folder: string, reason: string, now: Date): Promise<string> {
   mkdirSync(folder, { recursive: true, mode: 0o700 });
-  const file = join(folder, `${now.toISOString().replaceAll(':', '')}-${reason}.sqlite`);
-  const unproved = `${file}.part`;
+  const name = `${now.toISOString().replaceAll(':', '')}-${reason}`;
+  const unproved = join(folder, `${name}.sqlite.part`);
   rmSync(unproved, { force: true });
   await database.backup(unproved);
-  prove(unproved);
+  const damaged = await proveCopy(unproved);
+  const file = join(folder, `${name}${damaged.length > 0 ? DAMAGED : '.sqlite'}`);
   chmodSync(unproved, 0o600);
   flush(unproved);
   renameSync(unproved, file);
@@ -22,29 +25,30 @@ export async function backUp(database: Database, folder: string, reason: string,
   return file;
 }
 
-/** Newest first. */
+/** Whole ones first, each newest first. */
 export function backupsIn(folder: string): string[] {
   try {
-    return readdirSync(folder)
-      .filter((name) => name.endsWith('.sqlite'))
-      .sort()
-      .reverse()
-      .map((name) => join(folder, name));
+    const names = readdirSync(folder).filter((name) => name.endsWith('.sqlite'));
+    const newestFirst = names.sort().reverse();
+    return [...newestFirst.filter(isWhole), ...newestFirst.filter((name) => !isWhole(name))].map((name) =>
+      join(folder, name),
+    );
   } catch {
     return [];
   }
 }
 
-function prove(file: string) {
-  const copy = openDatabase(file);
-  try {
-    // Leaves the write-ahead log, so that the backup is one file.
-    copy.exec('PRAGMA journal_mode = DELETE');
-    const [row] = copy.prepare('PRAGMA quick_check').all([]) as [{ quick_check: string }];
-    if (row.quick_check !== 'ok') throw new Error(`The backup ${file} does not read back: ${row.quick_check}`);
-  } finally {
-    copy.close();
-  }
+/** When the newest backup was made, ms since 1970; undefined when there is none. */
+export function newestBackupMs(folder: string): number | undefined {
+  const times = backupsIn(folder).flatMap((file) => {
+    const [, day, hour, minute, second] = /(\d{4}-\d\d-\d\d)T(\d\d)(\d\d)([\d.]+)Z-[^/\\]*$/.exec(file) ?? [];
+    return day === undefined ? [] : Date.parse(`${day}T${hour}:${minute}:${second}Z`);
+  });
+  return times.length > 0 ? Math.max(...times) : undefined;
+}
+
+function isWhole(file: string): boolean {
+  return !file.endsWith(DAMAGED);
 }
 
 function flush(path: string) {
@@ -54,5 +58,7 @@ function flush(path: string) {
 }
 
 function dropOldest(folder: string) {
-  for (const file of backupsIn(folder).slice(KEPT)) rmSync(file);
+  const files = backupsIn(folder);
+  const surplus = [files.filter(isWhole), files.filter((file) => !isWhole(file))].flatMap((some) => some.slice(KEPT));
+  for (const file of surplus) rmSync(file);
 }

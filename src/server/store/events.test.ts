@@ -138,7 +138,7 @@ it('backs up while it is written to, and the copy is whole up to some event', as
   const { db, backUp } = await open(folder);
   const device = sampleDevice(cook);
   const all: LogEvent[] = [...events];
-  const backingUp = backUp('test');
+  const backingUp = backUp('test', new Date());
   for (let s = 0; s < 200; s++) {
     const event = device.make('reading', sampleBodies.reading, s);
     all.push(event);

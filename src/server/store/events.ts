@@ -1,5 +1,6 @@
 /** Events in the store: appended all or none, linked in a chain of hashes for each cook, and checked against it when they are read. */
 import type { Kysely, Selectable } from 'kysely';
+import { CompiledQuery, sql } from 'kysely';
 import { canonicalJson } from '../../core/log/canonicalJson.ts';
 import type { LogEvent, Stamp, StampedEvent } from '../../core/log/event.ts';
 import { foldCook } from '../../core/log/fold.ts';
@@ -14,11 +15,20 @@ const rowsTogether = 500;
 export interface Incoming {
   readonly event: LogEvent;
   readonly tServer: string;
+  /** The event in canonical form, where it is at hand. */
+  readonly content?: string;
+}
+
+/** An event that is in the store, and its stamp there. */
+export interface Stored extends Stamp {
+  readonly id: string;
+  readonly kind: string;
+  readonly event: LogEvent;
 }
 
 export type Appended =
   /** `stored`: every event, as it is in the store; `fresh`: those that were not there before. */
-  | { readonly outcome: 'stored'; readonly stored: readonly StampedEvent[]; readonly fresh: readonly StampedEvent[] }
+  | { readonly outcome: 'stored'; readonly stored: readonly Stored[]; readonly fresh: readonly Stored[] }
   /** The event at this place has the id of another, and nothing was written. */
   | { readonly outcome: 'differs'; readonly place: number };
 
@@ -56,30 +66,54 @@ export async function appendEvents(
 }
 
 async function append(transaction: Kysely<Tables>, cook: string, incoming: readonly Incoming[]): Promise<Appended> {
-  const contents = incoming.map(({ event }) => canonicalJson(event));
-  const there = await contentsById(transaction, incoming);
-  const rows: Omit<EventRow, 'seq'>[] = [];
-  let prevHash = (await lastEvent(transaction, cook))?.hash ?? chainStart;
-  for (const [place, { event, tServer }] of incoming.entries()) {
-    const content = contents[place];
+  const there = await rowsById(transaction, incoming);
+  const last = await lastEvent(transaction, cook);
+  const rows: EventRow[] = [];
+  let prevHash = last?.hash ?? chainStart;
+  for (const [place, { event, tServer, content = canonicalJson(event) }] of incoming.entries()) {
     const known = there.get(event.id);
-    if (known !== undefined && known !== content) throw new Differs(place);
+    if (known !== undefined && known.content !== content) throw new Differs(place);
     if (known !== undefined) continue;
+    const { id, kind } = event;
     const hash = linkHash({ content, tServer, prevHash }, sha256);
-    rows.push({ id: event.id, cook, kind: event.kind, content, received: tServer, prevHash, hash });
-    there.set(event.id, content);
+    // The store gives the place.
+    const row = { seq: 0, id, cook, kind, content, received: tServer, prevHash, hash };
+    rows.push(row);
+    there.set(id, row);
     prevHash = hash;
   }
-  for (let at = 0; at < rows.length; at += rowsTogether) {
-    await transaction
-      .insertInto('event')
-      .values(rows.slice(at, at + rowsTogether))
-      .execute();
-  }
+  await insert(transaction, rows);
+  for (const [place, seq] of (await seqsAfter(transaction, cook, last?.seq ?? 0)).entries()) rows[place].seq = seq;
   if (rows.some(({ kind }) => kind === 'ended' || kind === 'correction')) await noteEnd(transaction, cook);
-  const stored = await eventsById(transaction, incoming);
+  const stored = incoming.flatMap(({ event }) => storedAs(event, there.get(event.id) as EventRow) ?? []);
   const fresh = new Set(rows.map(({ id }) => id));
   return { outcome: 'stored', stored, fresh: stored.filter(({ id }) => fresh.delete(id)) };
+}
+
+/** As raw text: the query builder would take longer to put a statement of so many values together than SQLite to run it. */
+async function insert(transaction: Kysely<Tables>, rows: readonly EventRow[]) {
+  for (let at = 0; at < rows.length; at += rowsTogether) {
+    const together = rows.slice(at, at + rowsTogether);
+    const columns = 'id, cook, kind, content, received, prevHash, hash';
+    const places = together.map(() => '(?, ?, ?, ?, ?, ?, ?)').join();
+    const values: string[] = [];
+    for (const { id, cook, kind, content, received, prevHash, hash } of together) {
+      values.push(id, cook, kind, content, received, prevHash, hash);
+    }
+    await transaction.executeQuery(CompiledQuery.raw(`INSERT INTO event (${columns}) VALUES ${places}`, values));
+  }
+}
+
+/** Places of a cook's events after one, rising. */
+async function seqsAfter(transaction: Kysely<Tables>, cook: string, last: number): Promise<number[]> {
+  const rows = await transaction
+    .selectFrom('event')
+    .select('seq')
+    .where('cook', '=', cook)
+    .where('seq', '>', last)
+    .orderBy('seq')
+    .execute();
+  return rows.map(({ seq }) => seq);
 }
 
 export interface CookLog {
@@ -123,42 +157,45 @@ function isItself(row: EventRow): boolean {
 /** Undefined when what stands beside the event does not agree with it. */
 function eventOf(row: EventRow): StampedEvent | undefined {
   const event = JSON.parse(row.content) as LogEvent;
-  const agrees = event.id === row.id && event.cook === row.cook && event.kind === row.kind;
-  return agrees ? { ...event, seq: row.seq, tServer: row.received, prevHash: row.prevHash, hash: row.hash } : undefined;
+  if (!agrees(event, row)) return undefined;
+  return { ...event, seq: row.seq, tServer: row.received, prevHash: row.prevHash, hash: row.hash };
+}
+
+function storedAs(event: LogEvent, row: EventRow): Stored | undefined {
+  if (!agrees(event, row)) return undefined;
+  const { seq, id, kind, received, prevHash, hash } = row;
+  return { id, kind, event, seq, tServer: received, prevHash, hash };
+}
+
+/** Whether what stands beside the event is what the event says. */
+function agrees(event: LogEvent, row: EventRow): boolean {
+  return event.id === row.id && event.cook === row.cook && event.kind === row.kind;
 }
 
 async function rowsById(db: Kysely<Tables>, incoming: readonly Incoming[]): Promise<Map<string, EventRow>> {
-  const rows = new Map<string, EventRow>();
-  for (let at = 0; at < incoming.length; at += rowsTogether) {
-    const ids = incoming.slice(at, at + rowsTogether).map(({ event }) => event.id);
-    const found = await db.selectFrom('event').selectAll().where('id', 'in', ids).execute();
-    for (const row of found) rows.set(row.id, row);
-  }
-  return rows;
-}
-
-async function contentsById(db: Kysely<Tables>, incoming: readonly Incoming[]): Promise<Map<string, string>> {
-  return new Map([...(await rowsById(db, incoming))].map(([id, { content }]) => [id, content]));
-}
-
-async function eventsById(db: Kysely<Tables>, incoming: readonly Incoming[]): Promise<StampedEvent[]> {
-  const rows = await rowsById(db, incoming);
-  return incoming.flatMap(({ event }) => {
-    const row = rows.get(event.id);
-    return (row && eventOf(row)) ?? [];
-  });
+  const ids = JSON.stringify(incoming.map(({ event }) => event.id));
+  const { rows } = await sql<EventRow>`SELECT * FROM event WHERE id IN (SELECT value FROM json_each(${ids}))`.execute(
+    db,
+  );
+  return new Map(rows.map((row) => [row.id, row]));
 }
 
 /** Brings the cook's row up to date with whether its log says that it ended. */
 async function noteEnd(transaction: Kysely<Tables>, cook: string) {
-  const end = await transaction
+  const rows = await transaction
     .selectFrom('event')
-    .select('seq')
+    .selectAll()
     .where('cook', '=', cook)
-    .where('kind', '=', 'ended')
-    .executeTakeFirst();
-  if (!end) return;
-  const { ended } = foldCook((await readEvents(transaction, cook)).events);
+    .where('kind', 'in', ['ended', 'correction'])
+    .orderBy('seq')
+    .execute();
+  const ends = rows.filter(({ kind }) => kind === 'ended');
+  if (ends.length === 0) return;
+  // Which of several ends or corrections of an end holds, the whole log has to tell; one end alone speaks for itself.
+  const isPlain =
+    ends.length === 1 && isItself(ends[0]) && rows.every((row) => row === ends[0] || !row.content.includes(ends[0].id));
+  const events = isPlain ? ends.flatMap((row) => eventOf(row) ?? []) : (await readEvents(transaction, cook)).events;
+  const { ended } = foldCook(events);
   await transaction
     .updateTable('cook')
     .set({ ended: ended?.body.how ?? null })

@@ -3,7 +3,7 @@ import { chmodSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Migration } from 'kysely';
 import { Kysely } from 'kysely';
-import { backUp, backupsIn } from './backup.ts';
+import { backUp, backupsIn, newestBackupMs } from './backup.ts';
 import { connect } from './connection.ts';
 import { TransactionalSqliteDialect } from './dialect.ts';
 import { migrate } from './migrate.ts';
@@ -19,7 +19,11 @@ export interface Store {
   /** Opens the file anew after a failed write. */
   reopen(): Promise<void>;
   /** Copies the live store beside it, one backup at a time, and proves the copy. */
-  backUp(reason: string): Promise<void>;
+  backUp(reason: string, now: Date): Promise<void>;
+  /** When the newest backup was made, ms since 1970; undefined when there is none. */
+  newestBackupMs(): number | undefined;
+  /** Differs whenever something was written in between. */
+  changes(): string;
   /** Notes where this process listens, for a second start to tell. */
   tellAddress(address: string): void;
   close(): Promise<void>;
@@ -40,6 +44,7 @@ export async function openStore(
     const { database, reopen } = connect(opener(file, backups));
     const db = new Kysely<Tables>({ dialect: new TransactionalSqliteDialect({ database }) });
     let backingUp = Promise.resolve();
+    let connections = 1;
     const close = async () => {
       await backingUp;
       database.close();
@@ -54,11 +59,19 @@ export async function openStore(
     return {
       db,
       // Not while somebody is in the middle of a transaction.
-      reopen: () => db.connection().execute(async () => reopen()),
-      backUp(reason) {
-        const backup = backingUp.then(async () => void (await backUp(database, backups, reason, new Date())));
+      async reopen() {
+        await db.connection().execute(async () => reopen());
+        connections += 1;
+      },
+      backUp(reason, now) {
+        const backup = backingUp.then(async () => void (await backUp(database, backups, reason, now)));
         backingUp = backup.catch(() => {});
         return backup;
+      },
+      newestBackupMs: () => newestBackupMs(backups),
+      changes() {
+        const [{ n }] = database.prepare('SELECT total_changes() AS n').all([]) as [{ n: number }];
+        return `${connections}:${n}`;
       },
       tellAddress: ownership.tell,
       close,

@@ -51,10 +51,29 @@ export interface LotTable {
   updated: string;
 }
 
+export interface GlassTable {
+  id: string;
+  name: string;
+  body: string;
+  version: number;
+  created: string;
+  updated: string;
+}
+
+export interface TastingTable {
+  id: string;
+  glass: string;
+  tasted: string;
+  body: string;
+  created: string;
+}
+
 export interface Tables {
   kit: KitTable;
   plan: PlanTable;
   cook: CookTable;
   event: EventTable;
   lot: LotTable;
+  glass: GlassTable;
+  tasting: TastingTable;
 }

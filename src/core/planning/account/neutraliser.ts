@@ -1,0 +1,43 @@
+/** What neutralises the acid of a pale syrup once it is cool, so that it keeps its colour and stops inverting. */
+
+import { requireRange } from '../../matter/range.ts';
+import { MOLAR_MASS } from '../../matter/sugars.ts';
+
+/** Citric acid, kg/mol, and its pK at 25 C (Goldberg, Kishore & Lennen 2002, J. Phys. Chem. Ref. Data 31:231; from memory). */
+const citricMolarMassKg = 0.192124;
+const citricPk = [3.128, 4.761, 6.396] as const;
+/** Hardly sour any more, and far from where sugar browns (assumed). */
+export const neutralisedPh = 5.5;
+/** The syrup must have cooled below this: lye hurts less, and browns nothing (assumed). */
+export const neutraliseBelowC = 60;
+
+/** Charges on a molecule of citric acid at a pH, 0 to 3. */
+export function citricCharges(ph: number): number {
+  const [first, second, third] = citricPk;
+  const once = 10 ** (ph - first);
+  const twice = once * 10 ** (ph - second);
+  const thrice = twice * 10 ** (ph - third);
+  return (once + 2 * twice + 3 * thrice) / (1 + once + twice + thrice);
+}
+
+export interface Neutraliser {
+  /** Pure sodium or calcium hydroxide, kg. */
+  readonly naohKg: number;
+  readonly caoh2Kg: number;
+  readonly equivalents: number;
+}
+
+/**
+ * @param waterEquivalents base that the water's alkalinity has brought already
+ * @param ph wanted of the cooled syrup, 4 to 7
+ * What acid the cook itself made is not counted (some per cent of it): go by a strip on a 1:10 dilution for the last tenth.
+ */
+export function neutraliserFor(citricAcidKg: number, waterEquivalents: number, ph = neutralisedPh): Neutraliser {
+  requireRange('pH of the neutralised syrup', ph, 4, 7);
+  const equivalents = Math.max(0, (citricAcidKg / citricMolarMassKg) * citricCharges(ph) - waterEquivalents);
+  return {
+    equivalents,
+    naohKg: equivalents * MOLAR_MASS.naoh,
+    caoh2Kg: (equivalents * MOLAR_MASS.caoh2) / 2,
+  };
+}
