@@ -16,7 +16,7 @@ import { landingOf } from '../src/core/planning/odds.ts';
 import { planFor } from '../src/core/planning/plan.ts';
 import { defaultRequest, type Route } from '../src/core/planning/request.ts';
 import { rangeOf } from '../src/core/twin/range.ts';
-import type { FieldTimes } from './measure/fieldRun.ts';
+import { type FieldTimes, fieldTimes } from './measure/fieldRun.ts';
 import { slowed } from './measure/inChromium.ts';
 import { publish, table } from './measure/report.ts';
 import { timed } from './measure/timing.ts';
@@ -70,7 +70,7 @@ async function inBrowser(): Promise<string> {
   const rows: string[][] = [];
   let version = '';
   const module = join(process.cwd(), 'bench', 'measure', 'fieldRun.ts');
-  const ran = await slowed(module, 'fieldTimes', 1, async (browser) => {
+  const ran = await slowed(module, fieldTimes.name, 1, async (browser) => {
     version = browser.version;
     for (const workers of [1, 2]) {
       for (const route of routes) {

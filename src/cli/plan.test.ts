@@ -93,6 +93,13 @@ describe('umberpan plan', { timeout: 30_000 }, () => {
     expect(account.cost.unpriced).toContain('energy');
   });
 
+  test('a pale syrup is neutralised, and its lye has the cautions of any lye', async () => {
+    const { code, stdout } = await umberpan('plan --route pale --form syrup');
+    expect(code).toBe(0);
+    for (const words of ['neutralise', 'never water onto alkali', 'In the eye', 'never aluminium'])
+      expect(stdout).toContain(words);
+  });
+
   test('a colour out of reach is answered with the nearest, and why', async () => {
     const { aim } = await planned('--colour 900EBC');
     expect(aim.short).toContain('LIM-ALKALI-DOSE');

@@ -1,8 +1,9 @@
 /** What a plan comes to, as lines of a page. */
 
 import { stoppedC } from '../../core/planning/account/coldBath.ts';
-import { neutraliseBelowC, neutralisedPh } from '../../core/planning/account/neutraliser.ts';
+import { neutraliseBelowC, neutralisedPh, neutralisingStrength } from '../../core/planning/account/neutraliser.ts';
 import type { Account } from '../../core/planning/account.ts';
+import { judgedAtGPerL } from '../../core/planning/taste.ts';
 import { pairs } from '../table.ts';
 import { grams } from './stepText.ts';
 
@@ -33,8 +34,14 @@ type Rows = readonly (readonly [string, string])[];
 
 function minerals({ sodiumGPerKg, calciumGPerKg }: Account): Rows {
   const rows: Rows = [
-    ['sodium', `${sodiumGPerKg.toFixed(2)} g/kg: ${(40 * sodiumGPerKg).toFixed(0)} mg/L in a beer with 40 g/L`],
-    ['calcium', `${calciumGPerKg.toFixed(2)} g/kg: ${(40 * calciumGPerKg).toFixed(0)} mg/L in a beer with 40 g/L`],
+    [
+      'sodium',
+      `${sodiumGPerKg.toFixed(2)} g/kg: ${(judgedAtGPerL * sodiumGPerKg).toFixed(0)} mg/L in a beer with ${judgedAtGPerL} g/L`,
+    ],
+    [
+      'calcium',
+      `${calciumGPerKg.toFixed(2)} g/kg: ${(judgedAtGPerL * calciumGPerKg).toFixed(0)} mg/L in a beer with ${judgedAtGPerL} g/L`,
+    ],
   ];
   return rows.filter((_, i) => [sodiumGPerKg, calciumGPerKg][i] > 0);
 }
@@ -70,8 +77,14 @@ function shape({ tray, letDownKg }: Account): Rows {
 
 function neutraliser({ neutraliser: found }: Account): Rows {
   if (!found) return [];
-  const lye = `${grams(found.naohKg)} NaOH or ${grams(found.caoh2Kg)} Ca(OH)2, pure, as a dilute solution`;
-  return [['neutralise', `${lye}, below ${neutraliseBelowC} °C, to pH ${neutralisedPh}`]];
+  const percent = 100 * neutralisingStrength;
+  return [
+    [
+      'neutralise',
+      `with ${grams(found.naohKg)} NaOH or ${grams(found.caoh2Kg)} Ca(OH)2 (pure), as ${percent} % in cold water,`,
+    ],
+    ['', `below ${neutraliseBelowC} °C, in steel or plastic, never aluminium, to pH ${neutralisedPh} by a strip`],
+  ];
 }
 
 function cost({ cost: found }: Account): Rows {

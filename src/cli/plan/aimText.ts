@@ -1,5 +1,6 @@
 /** Where a plan made for a colour should land, and how likely it does. */
 import { ebcFromA430, srmFromA430 } from '../../core/colour/scales.ts';
+import { justVisible } from '../../core/planning/odds.ts';
 import { tasteNames } from '../../core/planning/taste.ts';
 import { pairs, wrapped } from '../table.ts';
 import type { Aimed } from './aimedPlan.ts';
@@ -21,7 +22,7 @@ export function aimText({ landed, odds, band }: Aimed): string {
     ...(hueLeft > 0 ? [['swatch', `no sugar comes nearer to it than dE00 ${hueLeft.toFixed(1)}`] as const] : []),
     ['planned', `${ebc(made.a430)} EBC by the ${request.route} route, ${dosed(landed)}`],
     ['8 in 10', `land at ${low} EBC (${odds.draws} drawn kits)`],
-    ['just as dark', `${chance(odds.justVisible, odds.draws)} within a just visible difference (dE00 1)`],
+    ['just as dark', `${chance(odds.justVisible, odds.draws)} within a just visible difference (dE00 ${justVisible})`],
     ['near enough', `${chance(odds.band ?? 0, odds.draws)} within ${ebc(band[0])}-${ebc(band[1])} EBC`],
     ['taste', tasteNames.map((name) => `${name} ${made.taste[name].toFixed(0)}`).join(', ')],
     ...(short === undefined ? [] : [['short of it', wrapped(short, ' '.repeat(16))] as const]),

@@ -1,5 +1,6 @@
 /** What a plan warns of, each caution with an id and its source. They don't replace the data sheet of what is in your hand. */
 import { limits, lyeClass } from '../../core/advice/limits.ts';
+import { isNeutralised, neutralisingStrength } from '../../core/planning/account/neutraliser.ts';
 import type { Plan } from '../../core/planning/plan.ts';
 
 export interface Caution {
@@ -32,7 +33,14 @@ function mixingHeatK(strength: number): number {
   return ((strength / 0.039997) * 44.5e3) / 3800;
 }
 
-export function cautionsFor({ amounts: { alkali } }: Plan): readonly Caution[] {
+/** What is handled: the alkali of the cook, or the little that neutralises a pale syrup afterwards. */
+function handledIn({ amounts: { alkali }, request }: Plan) {
+  if (alkali || !isNeutralised(request)) return alkali;
+  return { substance: request.alkali, strength: neutralisingStrength };
+}
+
+export function cautionsFor(plan: Plan): readonly Caution[] {
+  const alkali = handledIn(plan);
   const burn: Caution[] = [
     {
       id: 'CAU-BURN',

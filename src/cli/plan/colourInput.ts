@@ -18,7 +18,7 @@ const allowed = `${lowest} to ${highest} EBC, as 45EBC, 20SRM or 1.8A430, or a s
 const written = /^(.*?)\s*(EBC|SRM|A430)$/i;
 
 /** A430 per cm that a text writes on one of the scales; undefined when it is not written so. */
-export function writtenA430(text: string): number | undefined {
+function writtenA430(text: string): number | undefined {
   const [, figures, scale] = written.exec(text.trim()) ?? [];
   const value = figures ? writtenNumber(figures) : undefined;
   return typeof value === 'number' ? scales[scale?.toLowerCase() ?? '']?.(value) : undefined;

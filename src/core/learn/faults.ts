@@ -29,9 +29,9 @@ export interface Fault {
 }
 
 /** Longest time without a reading in a cook that is learned from, s: deeds may have gone unnoted, too. */
-export const longestGapS = 600;
+const longestGapS = 600;
 /** Fewest readings, and the shortest cook, s, that say anything of a kit. */
-export const fewestReadings = 20;
+const fewestReadings = 20;
 const shortestS = 900;
 /** No pan warms or cools by more than this between two readings: C, and C for each second between them. */
 const jumpC = 15;

@@ -61,7 +61,7 @@ export function usualField(request: PlanRequest, columns = 48, rows = 32): Field
 }
 
 /** @throws RangeError naming what is wrong with it */
-export function requireField({ request, x, y }: FieldSpec): void {
+function requireField({ request, x, y }: FieldSpec): void {
   requireAxis(x);
   requireAxis(y);
   if (x.lever === y.lever)

@@ -2,7 +2,7 @@
 import { contentsKg } from '../pan/state.ts';
 
 /** Share of the pour that stays in the pan and on the spoon (assumed). */
-export const stuckShare = 0.03;
+const stuckShare = 0.03;
 
 /** Sugar out of a pan in this state, kg. */
 export function pouredKg(y: Float64Array): number {

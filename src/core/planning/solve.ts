@@ -32,8 +32,8 @@ export type Solved =
   | { readonly kind: 'refused'; readonly refusals: readonly Refusal[] };
 
 /** A plan this near is as asked: EBC, or share of the colour. */
-export const nearEbc = 2;
-export const nearShare = 0.03;
+const nearEbc = 2;
+const nearShare = 0.03;
 
 export function landsNear(a430: number, aimA430: number): boolean {
   return Math.abs(ebcFromA430(a430 - aimA430)) <= nearEbc || Math.abs(a430 / aimA430 - 1) <= nearShare;

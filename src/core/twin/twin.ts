@@ -4,6 +4,7 @@
  */
 import { advance } from '../pan/advance.ts';
 import { filledPan, perform, spoonFill } from '../pan/deeds.ts';
+import { drawnScores } from '../pan/model.ts';
 import { createPan, type ModelValues, type Pan } from '../pan/physics.ts';
 import type { PreparedKit } from '../pan/preparedKit.ts';
 import { stateSize } from '../pan/state.ts';
@@ -136,7 +137,8 @@ export function createTwin(prepared: PreparedKit, charge: Charge, options: TwinO
   function firstPots(): Pot[] {
     const normal = normalNumbers(seed);
     return Array.from({ length: members }, () => {
-      const scores = Float64Array.from(names, () => widening * normal());
+      const drawn = drawnScores(kit, normal);
+      const scores = Float64Array.from(names, (name) => widening * drawn[name]);
       const values = variables.valuesOf(scores);
       const rates = createRates(values);
       const pan = createPan(prepared, values, rates);

@@ -63,7 +63,7 @@ export interface AlarmInput {
 
 export const longestAsideS = 600;
 /** The shortest time that a log can say; nobody puts an alarm aside for a second. */
-export const callBackS = 1;
+const callBackS = 1;
 
 const quiet: AlarmState = {
   phase: 'normal',

@@ -2,7 +2,7 @@
 import type { Begun } from '../../log/bodies.ts';
 import type { Deed } from '../../pan/steps.ts';
 
-export const deedForms = 'heat 4, spoonfuls 2, water 30 g, alkali, step brown, poured';
+const deedForms = 'heat 4, spoonfuls 2, water 30 g, alkali, step brown, poured';
 
 /** What deeds are read against, and how far the cook has come. */
 export interface CookSoFar {

@@ -33,6 +33,6 @@ export function secondsOf(text: string, form: TimeForm): number | undefined {
 }
 
 /** A number with a point or a comma; undefined for anything else. */
-export function numberOf(text: string): number | undefined {
+function numberOf(text: string): number | undefined {
   return /^[+-]?\d+(?:[.,]\d+)?$/.test(text) ? Number(text.replace(',', '.')) : undefined;
 }

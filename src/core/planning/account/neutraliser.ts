@@ -2,6 +2,7 @@
 
 import { requireRange } from '../../matter/range.ts';
 import { MOLAR_MASS } from '../../matter/sugars.ts';
+import type { PlanRequest } from '../request.ts';
 
 /** Citric acid, kg/mol, and its pK at 25 C (Goldberg, Kishore & Lennen 2002, J. Phys. Chem. Ref. Data 31:231; from memory). */
 const citricMolarMassKg = 0.192124;
@@ -11,6 +12,9 @@ export const neutralisedPh = 5.5;
 /** The syrup must have cooled below this: lye hurts less, and browns nothing (assumed). */
 export const neutraliseBelowC = 60;
 
+/** The alkali goes in as so weak a solution, mass fraction, that little of it overshoots (assumed). */
+export const neutralisingStrength = 0.05;
+
 /** Charges on a molecule of citric acid at a pH, 0 to 3. */
 export function citricCharges(ph: number): number {
   const [first, second, third] = citricPk;
@@ -18,6 +22,11 @@ export function citricCharges(ph: number): number {
   const twice = once * 10 ** (ph - second);
   const thrice = twice * 10 ** (ph - third);
   return (once + 2 * twice + 3 * thrice) / (1 + once + twice + thrice);
+}
+
+/** A pale syrup is neutralised; hard sugar, cast at once, keeps its acid. */
+export function isNeutralised({ route, form }: Pick<PlanRequest, 'route' | 'form'>): boolean {
+  return route === 'pale' && form === 'syrup';
 }
 
 export interface Neutraliser {

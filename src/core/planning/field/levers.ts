@@ -35,7 +35,7 @@ export function leversOf(route: Route): readonly Lever[] {
 }
 
 /** The most alkali that is allowed, g for each kg of sugar. */
-export function mostAlkaliGPerKg({ alkali }: Pick<PlanRequest, 'alkali'>): number {
+function mostAlkaliGPerKg({ alkali }: Pick<PlanRequest, 'alkali'>): number {
   const gPerEq = alkali === 'sodiumHydroxide' ? 1000 * MOLAR_MASS.naoh : 500 * MOLAR_MASS.caoh2;
   return limits.alkaliPerSugar.value * gPerEq;
 }

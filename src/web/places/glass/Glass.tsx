@@ -12,6 +12,7 @@ import { KeepingActs } from './KeepingActs.tsx';
 import { KeptGlasses } from './KeptGlasses.tsx';
 import { Look } from './Look.tsx';
 import { Mind } from './Mind.tsx';
+import { mineralsTold } from './mineralsTold.ts';
 import { NumbersTable } from './NumbersTable.tsx';
 import { Priming } from './Priming.tsx';
 import { Reach } from './Reach.tsx';
@@ -64,7 +65,7 @@ function GlassPage() {
             <WrongMark /> No such beer: {told.why}
           </p>
         )}
-        {told?.kind === 'given' && <Look given={told.given} units={hand.units} />}
+        {told?.kind === 'given' && <Look glass={told.glass} given={told.given} units={hand.units} />}
       </div>
       <div className="glass-entries">
         <BeerForm hand={hand} />
@@ -73,7 +74,7 @@ function GlassPage() {
       </div>
       {told?.kind === 'given' && (
         <>
-          <NumbersTable given={told.given} units={hand.units} />
+          <NumbersTable given={told.given} units={hand.units} minerals={mineralsTold(told.glass)} />
           <Mind glass={told.glass} given={told.given} />
         </>
       )}

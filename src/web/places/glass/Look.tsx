@@ -1,27 +1,31 @@
 /** How the beer looks without and with its sugars, its colour by two ways, and what they cost. */
 import type { Given } from '../../../core/beer/given.ts';
+import type { Glass } from '../../../core/beer/glass.ts';
 import { timesRange } from '../../../core/beer/uncertain.ts';
 import { a430FromSrm } from '../../../core/colour/scales.ts';
 import { DrawnGlasses } from './DrawnGlasses.tsx';
+import { Minerals } from './Minerals.tsx';
 import { bracketed, colourFactor, digits, type GlassUnits, reachShown } from './shown.ts';
 
 interface LookProps {
+  readonly glass: Glass;
   readonly given: Given;
   readonly units: GlassUnits;
 }
 
-export function Look({ given, units }: LookProps) {
+export function Look({ glass, given, units }: LookProps) {
   return (
     <>
       <DrawnGlasses given={given} units={units} />
       <Colours given={given} units={units} />
+      <Minerals glass={glass} given={given} />
       <Cost given={given} />
     </>
   );
 }
 
 /** The computed colour and the trade's empirical one, and where the two part. */
-function Colours({ given: { beer, empirical }, units }: LookProps) {
+function Colours({ given: { beer, empirical }, units }: Omit<LookProps, 'glass'>) {
   const { srm: beside, outside, partsFromGPerL } = empirical;
   const show = digits(1, colourFactor(units));
   const within = reachShown(beer.a430PerCm, show);
@@ -29,7 +33,7 @@ function Colours({ given: { beer, empirical }, units }: LookProps) {
   const besideWithin = reachShown(empirically, show);
   return (
     <section className="beside" aria-labelledby="glass-colours">
-      <h3 id="glass-colours">Colour by two ways</h3>
+      <h2 id="glass-colours">Colour by two ways</h2>
       <p>
         By spectra{' '}
         <strong>
@@ -56,7 +60,7 @@ function Cost({ given: { cost } }: Pick<LookProps, 'given'>) {
   const litre = digits(3);
   return (
     <section className="beside" aria-labelledby="glass-cost">
-      <h3 id="glass-cost">Cost of the sugars</h3>
+      <h2 id="glass-cost">Cost of the sugars</h2>
       {cost === null ? (
         <p className="quiet small">Say the price of each sugar to have it.</p>
       ) : (

@@ -1,6 +1,7 @@
 /** Every number of the beer, without the sugars and with them; the range below holds it in 8 beers of 10. */
 import type { BeerNumbers, Given } from '../../../core/beer/given.ts';
 import type { Range } from '../../../core/twin/range.ts';
+import type { MineralsTold } from './mineralsTold.ts';
 import { colourFactor, digits, type GlassUnits, reachShown, type Show, volumeShown } from './shown.ts';
 
 type Row = readonly [label: string, name: keyof BeerNumbers, show: Show];
@@ -39,7 +40,13 @@ const ofSugarsAlone: readonly (keyof BeerNumbers)[] = [
   'calciumMgPerL',
 ];
 
-export function NumbersTable({ given, units }: { readonly given: Given; readonly units: GlassUnits }) {
+interface NumbersProps {
+  readonly given: Given;
+  readonly units: GlassUnits;
+  readonly minerals: MineralsTold;
+}
+
+export function NumbersTable({ given, units, minerals }: NumbersProps) {
   const { beer, without } = given;
   return (
     <table className="glass-numbers">
@@ -61,13 +68,18 @@ export function NumbersTable({ given, units }: { readonly given: Given; readonly
             <th scope="row">{label}</th>
             <td>{!ofSugarsAlone.includes(name) && <Figure range={without[name]} show={show} />}</td>
             <td>
-              <Figure range={beer[name]} show={show} />
+              {isMineral(name) && minerals === 'none' ? 'not known' : <Figure range={beer[name]} show={show} />}
+              {isMineral(name) && minerals === 'some' && <span className="within">of those known</span>}
             </td>
           </tr>
         ))}
       </tbody>
     </table>
   );
+}
+
+function isMineral(name: keyof BeerNumbers): boolean {
+  return name === 'sodiumMgPerL' || name === 'calciumMgPerL';
 }
 
 function Figure({ range, show }: { readonly range: Range; readonly show: Show }) {

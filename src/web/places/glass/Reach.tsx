@@ -19,6 +19,7 @@ interface ReachProps {
 
 interface Asked {
   readonly wish: BeerWish;
+  readonly mostShare: number;
   readonly besides: boolean;
   readonly added: WhenAdded;
   readonly candidates: readonly Choosable[];
@@ -32,7 +33,7 @@ export function Reach({ hand, glass }: ReachProps) {
   const [asked, setAsked] = useState<Asked>();
   const { lots } = hand;
   const entries = wishEntries(hand.units);
-  const { ebc, share, gravity } = sheet.good;
+  const { ebc, share, gravity, mostShare } = sheet.good;
   const all = choosable(hand.draft.sheet.good, lots);
   const wrong = Object.keys(troubles(sheet, entries)).length > 0;
   const both = share !== null && gravity !== null;
@@ -43,7 +44,7 @@ export function Reach({ hand, glass }: ReachProps) {
   function ask() {
     const wish = { ebc: ebc ?? undefined, extractShare: share ?? undefined, gravity: gravity ?? undefined };
     const candidates = all.filter(({ id }) => !leftOut.includes(id));
-    setAsked({ wish, besides: besides === 'besides', added, candidates });
+    setAsked({ wish, mostShare, besides: besides === 'besides', added, candidates });
   }
 
   return (
@@ -63,18 +64,19 @@ export function Reach({ hand, glass }: ReachProps) {
         </div>
         <div className="glass-pairs">
           <Choice
-            label="Reckoned from"
+            label="From the beer"
             value={besides}
             options={[
-              ['without', 'the beer without sugars'],
-              ['besides', 'the beer as it is'],
+              ['without', 'without sugars'],
+              ['besides', 'as it is'],
             ]}
             onChoose={setBesides}
           />
-          <Choice label="When it is added" value={added} options={times} onChoose={setAdded} />
+          <Choice label="Added" value={added} options={times} onChoose={setAdded} />
         </div>
         <details>
-          <summary>Which sugars may be taken</summary>
+          <summary>Which sugars may be taken, and how much</summary>
+          <SheetField {...field} field="mostShare" />
           {all.map(({ id, name }) => (
             <label key={id} className="tick">
               <input
@@ -103,14 +105,18 @@ export function Reach({ hand, glass }: ReachProps) {
 export type { Asked };
 export type Answer = Reached | { readonly kind: 'refused'; readonly why: string };
 
-function answerTo({ wish, besides, added, candidates }: Asked, glass: Glass, lots: readonly ShelfLot[]): Answer {
+function answerTo(
+  { wish, mostShare, besides, added, candidates }: Asked,
+  glass: Glass,
+  lots: readonly ShelfLot[],
+): Answer {
   const lotOf = (id: string) => lots.find((each) => each.id === id)?.lot;
   const known = candidates.flatMap(({ sugar }) => {
     const found = sugarOf(sugar, lotOf);
     return found ? [{ sugar: found, added }] : [];
   });
   try {
-    return reach(besides ? glass : { ...glass, doses: [] }, known, wish);
+    return reach(besides ? glass : { ...glass, doses: [] }, known, wish, mostShare);
   } catch (error) {
     if (error instanceof RangeError) return { kind: 'refused', why: error.message };
     throw error;

@@ -80,7 +80,7 @@ function WayView({ way, asked, hand }: { readonly way: Way } & Omit<AnswerProps,
         {told(beer.originalGravity, digits(4))}, {told(beer.extractShare, digits(1, 100))} % of the extract from sugar
       </p>
       <button type="button" onClick={take}>
-        Put it in<span className="unseen">: {names}</span>
+        Put in<span className="unseen"> {names}</span>
       </button>
     </li>
   );

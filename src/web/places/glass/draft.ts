@@ -7,6 +7,8 @@ import type { KeptGlass } from '../../../core/beer/keptGlass.ts';
 import { a430FromEbc } from '../../../core/colour/scales.ts';
 import { keep, kept } from '../../parts/browserStorage.ts';
 import type { Sheet } from '../../parts/entry.ts';
+import type { PrintedAs } from './doseEntries.ts';
+import { colourPrints, extractPrints } from './printedAs.ts';
 import { newBoughtSugar, type ShelfLot } from './sugars.ts';
 
 export interface GlassBase {
@@ -38,17 +40,23 @@ export const freshDraft: GlassDraft = {
   base: null,
 };
 
+export const usualPrints: PrintedAs = { extract: 'solids', colour: 'ebc10ww' };
+
 const key = 'umberpan.glass';
+const printOf = <Key extends string>(prints: Readonly<Record<Key, unknown>>) =>
+  z.enum(Object.keys(prints) as [Key, ...Key[]]);
 const schema = z.object({
   draft: z.object({
     sheet: z.object({ good: newGlassSchema, texts: z.record(z.string(), z.string()).catch({}) }),
     base: z.object({ id: z.string(), version: z.number(), glass: newGlassSchema }).nullable().catch(null),
   }),
+  as: z.object({ extract: printOf(extractPrints), colour: printOf(colourPrints) }).catch(usualPrints),
   lots: z.array(z.object({ id: z.string(), lot: newLotSchema })).catch([]),
 });
 
 export interface KeptDraft {
   readonly draft: GlassDraft;
+  readonly as: PrintedAs;
   /** Those in it, so that it still computes without the server. */
   readonly lots: readonly ShelfLot[];
 }
@@ -62,10 +70,10 @@ export function keptDraft(): KeptDraft | undefined {
   }
 }
 
-export function keepDraft(draft: GlassDraft, lots: readonly ShelfLot[]): void {
+export function keepDraft({ draft, as, lots }: KeptDraft): void {
   const used = draft.sheet.good.doses.flatMap(({ sugar }) => (sugar.kind === 'lot' ? [sugar.lotId] : []));
   const known = lots.filter(({ id }) => used.includes(id)).map(({ id, lot }) => ({ id, lot }));
-  keep(key, JSON.stringify({ draft, lots: known }));
+  keep(key, JSON.stringify({ draft, as, lots: known }));
 }
 
 export function opened({ id, version, glass }: GlassRecord): GlassDraft {

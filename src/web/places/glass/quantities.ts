@@ -21,10 +21,14 @@ export function massEntry<T>(facts: Facts<T>, { volume }: GlassUnits): Entry<T> 
 }
 
 export function gravityEntry<T>(facts: Facts<T>, { gravity }: GlassUnits): Entry<T> {
-  if (gravity === 'SG') return plainEntry({ ...facts, unit: '' });
+  if (gravity === 'SG') {
+    const entry = plainEntry({ ...facts, unit: '' });
+    // As hydrometers are read: 1.060.
+    return { ...entry, show: (of) => entry.show(of).replace(/^\d(\.\d{0,2})?$/, () => facts.get(of).toFixed(3)) };
+  }
   const [least, most] = facts.range;
-  // Water is 0.003 P by the polynomial: nobody is to type that.
-  const range = [Math.floor(platoFromGravity(least)), Math.floor(10 * platoFromGravity(most)) / 10] as const;
+  // Water is -0.003 P by the polynomial: nobody is to read or type that.
+  const range = [Math.max(0, platoFromGravity(least)), Math.floor(10 * platoFromGravity(most)) / 10] as const;
   return plainEntry({
     ...facts,
     range,

@@ -1,10 +1,10 @@
 /** All that the Glass holds together: the draft with its fields, the lots, and the beer that it makes. */
 import { useEffect, useMemo, useState } from 'react';
 import { glassOf, type KeptDose, type KeptGlass, type KeptSugar } from '../../../core/beer/keptGlass.ts';
-import { rewritten, troubles, typed } from '../../parts/entry.ts';
+import { rewritten, type Sheet, troubles, typed } from '../../parts/entry.ts';
 import { fetchPlan } from '../../records/usePlans.ts';
 import { doseEntries, type PrintedAs, withDose } from './doseEntries.ts';
-import { freshDraft, type GlassDraft, keepDraft, keptDraft } from './draft.ts';
+import { freshDraft, type GlassDraft, keepDraft, keptDraft, usualPrints } from './draft.ts';
 import { restEntries } from './restEntries.ts';
 import type { GlassUnits } from './shown.ts';
 import { alkaliOfPlan, newBoughtSugar } from './sugars.ts';
@@ -12,13 +12,13 @@ import { useGlassUnits } from './useGlassUnits.ts';
 import { useShelf } from './useShelf.ts';
 
 export function useGlass() {
-  const [start] = useState(() => keptDraft() ?? { draft: freshDraft, lots: [] });
+  const [start] = useState(() => keptDraft() ?? { draft: freshDraft, as: usualPrints, lots: [] });
   const [draft, setDraft] = useState<GlassDraft>(start.draft);
   const { units, choose } = useGlassUnits();
-  const [as, setAs] = useState<PrintedAs>({ extract: 'solids', colour: 'ebc10ww' });
+  const [as, setAs] = useState<PrintedAs>(start.as);
   const { lots, reached } = useShelf(start.lots);
   const { good } = draft.sheet;
-  useEffect(() => keepDraft(draft, lots), [draft, lots]);
+  useEffect(() => keepDraft({ draft, as, lots }), [draft, as, lots]);
 
   const entriesFor = (units: GlassUnits, as: PrintedAs, glass = good) => ({
     ...restEntries(units),
@@ -29,10 +29,9 @@ export function useGlass() {
 
   const change = (make: (glass: KeptGlass) => KeptGlass) =>
     setDraft((now) => ({ ...now, sheet: { ...now.sheet, good: make(now.sheet.good) } }));
-  /** Fields carry the place of their sugar: when the places move, their texts are written anew. */
   const replace = (glass: KeptGlass) => setDraft((now) => ({ ...now, sheet: { good: glass, texts: {} } }));
   const setDoses = (doses: readonly KeptDose[]) => {
-    replace({ ...good, doses });
+    setDraft((now) => ({ ...now, sheet: withDoses(now.sheet, doses) }));
     for (const { sugar } of doses) void askPlan(sugar);
   };
 
@@ -84,6 +83,12 @@ export function useGlass() {
     addSugar: (sugar: KeptSugar = newBoughtSugar) => setDoses([...good.doses, { sugar, massKg: 0.2, added: 'kettle' }]),
     removeDose: (at: number) => setDoses(good.doses.filter((_, i) => i !== at)),
   };
+}
+
+/** Fields carry the place of their sugar: when the places move, their texts are written anew. */
+function withDoses({ good, texts }: Sheet<KeptGlass>, doses: readonly KeptDose[]): Sheet<KeptGlass> {
+  const others = Object.entries(texts).filter(([field]) => !field.startsWith('doses.'));
+  return { good: { ...good, doses }, texts: Object.fromEntries(others) };
 }
 
 export type GlassHand = ReturnType<typeof useGlass>;

@@ -10,9 +10,11 @@ export interface Wish {
   readonly ebc: number | null;
   readonly share: number | null;
   readonly gravity: number | null;
+  /** Most of the extract that all sugars together may bring. */
+  readonly mostShare: number;
 }
 
-export const emptyWish: Wish = { ebc: null, share: null, gravity: null };
+export const emptyWish: Wish = { ebc: null, share: null, gravity: null, mostShare: 0.2 };
 
 export function wishEntries(units: GlassUnits): Entries<Wish> {
   const [least, most] = wishRanges.ebc;
@@ -21,7 +23,7 @@ export function wishEntries(units: GlassUnits): Entries<Wish> {
       'ebc',
       colourEntry(
         {
-          label: 'Colour of the beer',
+          label: 'Beer colour',
           range: [a430FromEbc(least), a430FromEbc(most)],
           get: ({ ebc }) => a430FromEbc(ebc ?? 0),
           set: (wish, a430) => ({ ...wish, ebc: ebcFromA430(a430) }),
@@ -32,17 +34,26 @@ export function wishEntries(units: GlassUnits): Entries<Wish> {
     share: maybe(
       'share',
       shareEntry({
-        label: 'Extract from sugar',
+        label: 'Sugar share',
+        hint: 'of the extract',
         range: wishRanges.extractShare,
         get: ({ share }) => share ?? 0,
         set: (wish, share) => ({ ...wish, share }),
       }),
     ),
+    mostShare: shareEntry({
+      label: 'Sugar at most',
+      hint: 'of the extract: above a fifth wort is short of nitrogen',
+      range: [0.01, wishRanges.extractShare[1]],
+      get: ({ mostShare }) => mostShare,
+      set: (wish, mostShare) => ({ ...wish, mostShare }),
+    }),
     gravity: maybe(
       'gravity',
       gravityEntry(
         {
-          label: 'Original gravity',
+          label: 'Gravity',
+          hint: 'original',
           range: wishRanges.gravity,
           get: ({ gravity }) => gravity ?? 1,
           set: (wish, gravity) => ({ ...wish, gravity }),
@@ -53,7 +64,7 @@ export function wishEntries(units: GlassUnits): Entries<Wish> {
   };
 }
 
-function maybe(field: keyof Wish, entry: Entry<Wish>): Entry<Wish> {
+function maybe(field: 'ebc' | 'share' | 'gravity', entry: Entry<Wish>): Entry<Wish> {
   return optional(
     entry,
     (wish) => wish[field] === null,
