@@ -49,10 +49,7 @@ const doseSchema = exactly({
   added: oneOf(ways),
 });
 
-/** A day of the calendar that exists. */
-export function calendarDay() {
-  return z.iso.date({ error: refusal('a day such as 2031-05-09') });
-}
+const calendarDay = z.iso.date({ error: refusal('a day such as 2031-05-09') });
 
 export const newGlassSchema = exactly({
   name: personsName(80),
@@ -73,7 +70,7 @@ export const newGlassSchema = exactly({
   boughtPricePerKg: numberIn(keptGlassRanges.pricePerKg)
     .nullable()
     .describe('For a kg of solids of the sugar that would be bought instead.'),
-  bottledOn: calendarDay().nullable().describe('null before it was bottled.'),
+  bottledOn: calendarDay.nullable().describe('null before it was bottled.'),
 }).meta({ id: 'NewGlass' });
 
 /** `version` counts the glass's changes from 1; a change must name the version that it was made from. */

@@ -1,12 +1,11 @@
 /** One piece of advice at a time: what to do next, why, what it will do, and how long there is. */
 
 import type { Kit } from '../pan/kit.ts';
-import { kitParameters } from '../pan/kitParameters.ts';
 import { dissolvedKg, place } from '../pan/state.ts';
 import type { Deed, Step } from '../pan/steps.ts';
 import { type Range, rangeOf } from '../twin/range.ts';
 import type { Twin } from '../twin/twin.ts';
-import { alkaliPart, type Candidate, letDownPortion, type Situation, steering } from './candidates.ts';
+import { alkaliPart, type Candidate, letDownPortion, type Situation, steering, tellsAfterS } from './candidates.ts';
 import { limits } from './limits.ts';
 import { costOf, type Horizon, type Outlook, outlook, shareEverAbove } from './outlook.ts';
 import { isApproaching, isBegun, isOver, type Progress } from './progress.ts';
@@ -33,12 +32,6 @@ export interface Cooking {
 
 /** A person needs about 25 s from a card on the screen to the act (assumed; ALM-5). */
 export const usualHorizon: Horizon = { reactionS: 25, everyS: 15, rows: 12, members: 32 };
-
-/** A turn of the dial is given this long to tell before the next, unless the band is about to be left, s. */
-const restS = 90;
-
-/** A deed has told after this long, beside the ring's own lag, s. */
-const settlesS = 45;
 
 /** Advice to act must better going on by this much, K min: no fidgeting. */
 const worthwhile = 0.4;
@@ -101,7 +94,7 @@ export function advise(cooking: Cooking, furthest: Horizon = usualHorizon): Advi
   let best: { candidate: Candidate; view: Outlook; cost: number } | undefined;
   // Below a band on the way up nothing is urgent: who is late loses only time.
   const urgent = base.leavesBand > 0.5 && !(approaching && now.temperatureC < step.bandC[0]);
-  const justTurned = now.timeS - progress.turnedS < restS;
+  const justTurned = now.timeS - progress.turnedS < tellsAfterS(kit);
   /** Turned up again at once only if it is urgent; down also when the band is about to be left upwards on the way. */
   const fidgets = ({ deeds }: Candidate): boolean =>
     justTurned &&
@@ -140,7 +133,7 @@ export function adviseIn(troubles: Troubles, cooking: Cooking, furthest: Horizon
  * would keep a small batch from ever getting hot.
  */
 function horizonIn(kit: Kit, furthest: Horizon): Horizon {
-  const seconds = furthest.reactionS + kitParameters(kit).stoveLagS.centre + settlesS;
+  const seconds = furthest.reactionS + tellsAfterS(kit);
   return { ...furthest, rows: Math.min(furthest.rows, Math.ceil(seconds / furthest.everyS)) };
 }
 

@@ -3,6 +3,7 @@
  * before any forecast is.
  */
 import type { Kit } from '../pan/kit.ts';
+import { kitParameters } from '../pan/kitParameters.ts';
 import type { Deed, Step } from '../pan/steps.ts';
 import { alkaliBlockedBy, limits } from './limits.ts';
 import type { Progress } from './progress.ts';
@@ -35,11 +36,18 @@ export function mostWaterKg(s: Situation): number {
   return s.highC > limits.portionHotFrom.value ? limits.hotSpoonful.value : limits.coolWater.value * s.syrupKg;
 }
 
-/** Turning back what was turned a short while ago is hunting: it costs more than it seems to gain. */
-const turnedLatelyS = 240;
+/** A deed has told after this long, beside the ring's own lag, s. */
+const settlesS = 45;
+/** Turning back what was turned a short while ago, in times that it takes to tell, is hunting: it costs more than it seems to gain. */
+const latelyTimes = 3;
 const backAndForth = 1;
 /** A spoonful is given this long to act before another is thought of, s. */
 export const spoonRestS = 45;
+
+/** How long it takes on this stove until a turn of the dial has told, s. */
+export function tellsAfterS(kit: Kit): number {
+  return settlesS + kitParameters(kit).stoveLagS.centre;
+}
 
 function turn(s: Situation, to: number): Deed[] {
   const notch = Math.min(s.kit.stove.notches, Math.max(0, Math.round(to)));
@@ -77,8 +85,8 @@ function turns(s: Situation, approaching: boolean): Candidate[] {
   }));
 }
 
-function hunting({ timeS, notch, progress }: Situation, to: number): number {
-  const lately = timeS - progress.turnedS < turnedLatelyS;
+function hunting({ timeS, kit, notch, progress }: Situation, to: number): number {
+  const lately = timeS - progress.turnedS < latelyTimes * tellsAfterS(kit);
   return lately && Math.sign(to - notch) === Math.sign(progress.turnedFrom - notch) ? backAndForth : 0;
 }
 

@@ -1,5 +1,5 @@
 /** When to taste again, as a list and as a file for a calendar. */
-import { remindersFrom } from '../../../core/beer/reminders.ts';
+import { remindersFrom, reminderWeeks } from '../../../core/beer/reminders.ts';
 import { dayWords } from './days.ts';
 
 interface RemindersProps {
@@ -10,7 +10,12 @@ interface RemindersProps {
 
 export function Reminders({ bottledOn, keptId }: RemindersProps) {
   if (bottledOn === null) {
-    return <p className="quiet">Say when it was bottled, and here stands when to taste it: after 2, 6 and 12 weeks.</p>;
+    return (
+      <p className="quiet">
+        Say when it was bottled, and here stands when to taste it: after {reminderWeeks.slice(0, -1).join(', ')} and{' '}
+        {reminderWeeks.at(-1)} weeks.
+      </p>
+    );
   }
   return (
     <div className="reminders">

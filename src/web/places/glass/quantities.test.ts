@@ -19,7 +19,7 @@ it('a gravity may be typed as Plato: 15 P is 1.0611 by the ASBC table', () => {
   expect(plato.put(1, '15,0 °P')).toBeCloseTo(1.0611, 4);
   expect(plato.show(1)).toBe('0 °P');
   expect(plato.put(1.05, '0')).toBeCloseTo(1, 4);
-  expect(() => plato.put(1, '40')).toThrow('Allowed: 0 °P to 31.9 °P.');
+  expect(() => plato.put(1, '40')).toThrow('Allowed: 0 °P to 32.2 °P.');
   const gravity = gravityEntry(facts(glassRanges.gravity), metric);
   expect(gravity.put(1, '1.0611')).toBe(1.0611);
   expect([1.06, 1.0611, 1].map(gravity.show)).toEqual(['1.060', '1.0611', '1.000']);
