@@ -38,9 +38,13 @@ export function mostWaterKg(s: Situation): number {
 
 /** A deed has told after this long, beside the ring's own lag, s. */
 const settlesS = 45;
-/** Turning back what was turned a short while ago, in times that it takes to tell, is hunting: it costs more than it seems to gain. */
+/**
+ * Turning back what was turned a short while ago, in times that it takes to tell, is hunting where the ring answers late: it costs more
+ * than it seems to gain. On a quick ring it is steering. Chosen by measured time in the band (bench/results/advice.md).
+ */
 const latelyTimes = 3;
 const backAndForth = 1;
+const quickRingS = 30;
 /** A spoonful is given this long to act before another is thought of, s. */
 export const spoonRestS = 45;
 
@@ -87,7 +91,9 @@ function turns(s: Situation, approaching: boolean): Candidate[] {
 
 function hunting({ timeS, kit, notch, progress }: Situation, to: number): number {
   const lately = timeS - progress.turnedS < latelyTimes * tellsAfterS(kit);
-  return lately && Math.sign(to - notch) === Math.sign(progress.turnedFrom - notch) ? backAndForth : 0;
+  if (!lately || Math.sign(to - notch) !== Math.sign(progress.turnedFrom - notch)) return 0;
+  const lagS = kitParameters(kit).stoveLagS.centre;
+  return (backAndForth * lagS) / (lagS + quickRingS);
 }
 
 /** Deeds that steer the temperature, beside waiting. On the way to a band only the dial. */
