@@ -8,6 +8,19 @@ const hazard = '.results .hazard';
 describe.skipIf(noBrowser)('the Desk', () => {
   const open = pages();
 
+  it('finds the plan that lands at a colour, also when a glass sends the wish', async () => {
+    const { page, complaints } = await open({ at: '?colour=45&mass=300' });
+    await planned(page);
+    expect(await field(page, 'Land at, EBC of a 10 % solution').inputValue()).toBe('45');
+    await page.getByRole('button', { name: 'Find the plan' }).click();
+    await says(page, '.colour-wish', /Planned to land at 4[3-7] EBC; 8 in 10 cooks of it at \d+ to \d+ EBC\./);
+    await says(page, '.heading', /300 g, hard, deep route/);
+    await field(page, 'Land at, EBC of a 10 % solution').fill('9999');
+    expect(await page.getByRole('button', { name: 'Find the plan' }).isDisabled()).toBe(true);
+    await says(page, '.colour-wish', /“9999” can’t be aimed at\. Allowed: 0\.5 to 1300 EBC/);
+    expect(complaints).toEqual([]);
+  });
+
   it('plans what is typed, at once, in kitchen units', async () => {
     const { page, complaints } = await open();
     await planned(page);

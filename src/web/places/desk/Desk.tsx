@@ -4,6 +4,7 @@ import { TemperatureUnitProvider } from '../../parts/TemperatureUnit.tsx';
 import { useTitle } from '../../parts/useTitle.ts';
 import { Actions } from './Actions.tsx';
 import { AimForm } from './AimForm.tsx';
+import { ColourWish } from './ColourWish.tsx';
 import { KitForm } from './KitForm.tsx';
 import { PlanView } from './PlanView.tsx';
 import { PrintSheet } from './PrintSheet.tsx';
@@ -47,6 +48,7 @@ function Desk() {
         />
       </header>
       <div className="entering">
+        <ColourWish request={draft.aim.good} kit={draft.kit.good} onFound={desk.takeRequest} />
         <AimForm
           sheet={draft.aim}
           entries={desk.aims}

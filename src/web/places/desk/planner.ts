@@ -2,7 +2,7 @@
 import { proxy, wrap } from 'comlink';
 import type { Kit } from '../../../core/pan/kit.ts';
 import type { PlanRequest } from '../../../core/planning/request.ts';
-import type { Outcome, Planner, Told } from './planner.worker.ts';
+import type { Found, Outcome, Planner, Told, Wish } from './planner.worker.ts';
 
 export interface Listener {
   planned(outcome: Outcome, turn: number): void;
@@ -30,6 +30,9 @@ export function ask(request: PlanRequest, kit: Kit): void {
   waiting = { turn: ++turn, request, kit };
   if (!busy) void answerAll();
 }
+
+/** The plan that lands at a colour. */
+export const find = (wish: Wish): Promise<Found> => worker.find(wish);
 
 async function answerAll(): Promise<void> {
   busy = true;

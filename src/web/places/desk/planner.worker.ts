@@ -13,8 +13,11 @@ import {
   forecastSeed,
   summarise,
 } from '../../../core/planning/forecast.ts';
+import { drawnOdds } from '../../../core/planning/odds.ts';
 import { type Plan, planFor } from '../../../core/planning/plan.ts';
 import type { PlanRequest } from '../../../core/planning/request.ts';
+import { solve } from '../../../core/planning/solve.ts';
+import type { Range } from '../../../core/twin/range.ts';
 import { type Bands, type Picture, pictureOf, ribbonEdges } from '../../parts/panLine/picture.ts';
 
 const drawsAtOnce = 4;
@@ -98,8 +101,41 @@ function aMoment(): Promise<void> {
   return new Promise((resolve) => setTimeout(resolve, 0));
 }
 
+export interface Wish {
+  readonly a430: number;
+  readonly request: PlanRequest;
+  readonly kit: Kit;
+}
+
+export type Found =
+  | {
+      readonly kind: 'found';
+      readonly request: PlanRequest;
+      readonly a430: number;
+      /** Where 8 in 10 cooks of it land, and why it comes no nearer; nothing when it is as asked. */
+      readonly likely: Range;
+      readonly short: string | undefined;
+    }
+  | { readonly kind: 'refused'; readonly refusals: readonly Refusal[] }
+  | { readonly kind: 'failed'; readonly message: string };
+
+/** The plan of the same route that lands at a colour. */
+function find({ a430, request, kit }: Wish): Found {
+  try {
+    const prepared = prepare(kit);
+    const solved = solve({ colour: { a430 } }, request, prepared, [request.route]);
+    if (solved.kind === 'refused') return solved;
+    const { made, plan: landing, short } = solved;
+    const odds = drawnOdds(landing, prepared, { a430, hueIndex: made.hueIndex }, forecastDraws);
+    return { kind: 'found', request: solved.request, a430: made.a430, likely: odds.a430, short };
+  } catch (error) {
+    return { kind: 'failed', message: error instanceof Error ? error.message : String(error) };
+  }
+}
+
 const planner = {
   plan,
+  find,
   onForecast(listener: (told: Told) => void): void {
     tell = listener;
   },

@@ -65,6 +65,8 @@ export function useDesk() {
     typeAim: (field: string, text: string) => setDraft((now) => ({ ...now, aim: typed(now.aim, aims, field, text) })),
     changeAim: (change: Partial<PlanRequest>) =>
       setDraft((now) => ({ ...now, aim: { ...now.aim, good: { ...now.aim.good, ...change } } })),
+    /** All of the aim at once, as it was found; what was typed gives way. */
+    takeRequest: (good: PlanRequest) => setDraft((now) => ({ ...now, aim: { good, texts: {} } })),
     typeKit: (field: string, text: string) => setDraft((now) => ({ ...now, kit: typed(now.kit, facts, field, text) })),
     changeKit: (kit: Kit) => setDraft((now) => ({ ...now, kit: { ...now.kit, good: kit } })),
     chooseKit(id: string) {
