@@ -33,6 +33,9 @@ export interface Cooking {
 /** A person needs about 25 s from a card on the screen to the act (assumed; ALM-5). */
 export const usualHorizon: Horizon = { reactionS: 25, everyS: 15, rows: 12, members: 32 };
 
+/** A turn of the dial is given the time that it takes to tell before the next, but no longer than this, s. */
+const restAtMostS = 90;
+
 /** Advice to act must better going on by this much, K min: no fidgeting. */
 const worthwhile = 0.4;
 
@@ -94,7 +97,7 @@ export function advise(cooking: Cooking, furthest: Horizon = usualHorizon): Advi
   let best: { candidate: Candidate; view: Outlook; cost: number } | undefined;
   // Below a band on the way up nothing is urgent: who is late loses only time.
   const urgent = base.leavesBand > 0.5 && !(approaching && now.temperatureC < step.bandC[0]);
-  const justTurned = now.timeS - progress.turnedS < tellsAfterS(kit);
+  const justTurned = now.timeS - progress.turnedS < Math.min(restAtMostS, tellsAfterS(kit));
   /** Turned up again at once only if it is urgent; down also when the band is about to be left upwards on the way. */
   const fidgets = ({ deeds }: Candidate): boolean =>
     justTurned &&

@@ -43,6 +43,7 @@ const settlesS = 45;
  * than it seems to gain. On a quick ring it is steering. Chosen by measured time in the band (bench/results/advice.md).
  */
 const latelyTimes = 3;
+const latelyAtMostS = 240;
 const backAndForth = 1;
 const quickRingS = 30;
 /** A spoonful is given this long to act before another is thought of, s. */
@@ -90,7 +91,7 @@ function turns(s: Situation, approaching: boolean): Candidate[] {
 }
 
 function hunting({ timeS, kit, notch, progress }: Situation, to: number): number {
-  const lately = timeS - progress.turnedS < latelyTimes * tellsAfterS(kit);
+  const lately = timeS - progress.turnedS < Math.min(latelyAtMostS, latelyTimes * tellsAfterS(kit));
   if (!lately || Math.sign(to - notch) !== Math.sign(progress.turnedFrom - notch)) return 0;
   const lagS = kitParameters(kit).stoveLagS.centre;
   return (backAndForth * lagS) / (lagS + quickRingS);
