@@ -23,7 +23,7 @@ import { publish, ratio, table } from './measure/report.ts';
 const cooks = Number(process.env['COOKS'] ?? 40);
 const members = Number(process.env['MEMBERS'] ?? 256);
 /** The twin's numbers were chosen on cooks 1 to 60; these are others. */
-const firstSeed = 2001;
+const firstSeed = 1001;
 /** Only the middle of the twin without readings is used. */
 const blindMembers = 64;
 const judgeEveryS = 120;

@@ -59,7 +59,7 @@ const checkpointEveryS = 60;
 const strideS = 10;
 
 const defaultRelaxation: Readonly<Record<Group, number>> = {
-  heat: 0.25,
+  heat: 0.3,
   water: 0.1,
   acidity: 0.3,
   sugars: 0.3,
