@@ -15,8 +15,14 @@ const done = '.card .done';
 /** Taps everything that must be so, and starts. */
 async function startCook(page: Page): Promise<string> {
   await page.locator('.checks input').first().waitFor();
-  for (const tick of await page.locator('.checks input').all()) await tick.check();
-  await page.getByRole('button', { name: 'Start the cook' }).click();
+  const start = page.getByRole('button', { name: 'Start the cook' });
+  // That another cook is under way is known once the server has said so, and wants a tick of its own.
+  const allTicked = async () => {
+    for (const tick of await page.locator('.checks input:not(:checked)').all()) await tick.check();
+    return start.isEnabled();
+  };
+  await expect.poll(allTicked).toBe(true);
+  await start.click();
   await page.locator(done).waitFor();
   return new URL(page.url()).pathname.split('/').at(-1) ?? '';
 }
