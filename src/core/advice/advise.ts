@@ -7,7 +7,7 @@ import { type Range, rangeOf } from '../twin/range.ts';
 import type { Twin } from '../twin/twin.ts';
 import { alkaliPart, type Candidate, letDownPortion, type Situation, steering, tellsAfterS } from './candidates.ts';
 import { limits } from './limits.ts';
-import { costOf, type Horizon, type Outlook, outlook, shareEverAbove } from './outlook.ts';
+import { costOf, type Horizon, type Outlook, outlook, shareEverAbove, shareEverOutside, upTo } from './outlook.ts';
 import { isApproaching, isBegun, isOver, type Progress } from './progress.ts';
 
 export type Urgency = 'act now' | 'act soon' | 'go on';
@@ -67,7 +67,7 @@ export function advise(cooking: Cooking, furthest: Horizon = usualHorizon): Advi
   const now = situationOf(cooking);
   const step = steps[progress.stepIndex];
   const idle = outlook(twin, kit, [], horizon);
-  const base = { leavesBand: leavesBandWithin(idle, step, 60), minutesLeft: minutesLeft(progress, step) };
+  const base = { leavesBand: shareEverOutside(upTo(idle, 60), step.bandC), minutesLeft: minutesLeft(progress, step) };
   const approaching = isApproaching(progress, step);
   const say = (kind: Advice['kind'], deeds: readonly Deed[], urgency: Urgency, view: Outlook): Advice => ({
     kind,
@@ -163,20 +163,6 @@ function letDownAdvice(now: Situation, idle: Outlook, say: Say): Advice {
   if (now.notch > 0) return say('cool first', [{ kind: 'heat', notch: 0 }], 'act soon', idle);
   const portion = letDownPortion(now);
   return portion ? say('steer', portion.deeds, 'act soon', idle) : say('wait', [], 'go on', idle);
-}
-
-function upTo(view: Outlook, seconds: number): Outlook {
-  return { ...view, temperatureC: view.temperatureC.slice(0, Math.floor(seconds / view.everyS) + 1) };
-}
-
-function leavesBandWithin(view: Outlook, { bandC }: Step, seconds: number): number {
-  const near = upTo(view, seconds).temperatureC;
-  const members = near[0].length;
-  let leaving = 0;
-  for (let m = 0; m < members; m++) {
-    if (near.some((row) => row[m] > bandC[1] || row[m] < bandC[0])) leaving++;
-  }
-  return leaving / members;
 }
 
 function minutesLeft(progress: Progress, step: Step): number | undefined {

@@ -7,7 +7,7 @@ import type { AlarmId } from './alarms/catalogue.ts';
 import { conditionsOf } from './alarms/conditions.ts';
 import { type AlarmAct, type Alarms, noAlarms, stepAlarms } from './alarms/engine.ts';
 import { type AlarmSettings, usualAlarmSettings } from './alarms/settings.ts';
-import { type DeviceSigns, signsOf } from './alarms/signs.ts';
+import { type DeviceSigns, foamRises, signsOf } from './alarms/signs.ts';
 import { watchOf } from './alarms/watch.ts';
 import { createFollowed, type Followed, type FollowOptions } from './followed.ts';
 import type { Horizon } from './outlook.ts';
@@ -61,9 +61,8 @@ export function createLiveCook({ settings = usualAlarmSettings, ...options }: Li
     },
     advice(horizon) {
       const on = (id: AlarmId): boolean => alarms.states[id].on;
-      const foam = state.answers.findLast((answer) => answer.kind === 'foam');
       const troubles = {
-        foam: foam?.kind === 'foam' && foam.body.rising,
+        foam: foamRises(state),
         blind: on('probeLost') || on('probeDoubtful') || on('unitMixUp'),
       };
       return adviseIn(troubles, followed, horizon);

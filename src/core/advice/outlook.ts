@@ -57,6 +57,19 @@ export function shareEverAbove({ temperatureC }: Outlook, limitC: number): numbe
   return above / members;
 }
 
+/** Share of the members that are outside a band at some row. */
+export function shareEverOutside({ temperatureC }: Outlook, [lowC, highC]: readonly [number, number]): number {
+  const members = temperatureC[0].length;
+  let outside = 0;
+  for (let m = 0; m < members; m++) if (temperatureC.some((row) => row[m] < lowC || row[m] > highC)) outside++;
+  return outside / members;
+}
+
+/** The same no further than so many seconds ahead. */
+export function upTo(view: Outlook, seconds: number): Outlook {
+  return { ...view, temperatureC: view.temperatureC.slice(0, Math.floor(seconds / view.everyS) + 1) };
+}
+
 /** Mean cost of being outside the band, K min: above it counts by the square, below it gently. */
 export function costOf(view: Outlook, [lowC, highC]: readonly [number, number], approaching: boolean): number {
   const { temperatureC, everyS } = view;

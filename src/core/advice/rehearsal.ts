@@ -21,8 +21,6 @@ export interface RehearsalOptions {
   readonly members?: number;
   /** What the thermometer sends of what it shows at a time, to rehearse its faults; null: nothing. */
   readonly sends?: (shownC: number, timeS: number) => number | null;
-  /** What the simulated clock shows at the beginning, ms since 1970. */
-  readonly startMs?: number;
 }
 
 export interface Rehearsal {
@@ -55,7 +53,7 @@ export const readEveryS = 10;
 const device = '00000000-0000-7000-8000-000000000001';
 
 export function createRehearsal(options: RehearsalOptions): Rehearsal {
-  const { prepared, begun, members, sends = (shownC) => shownC, startMs = 0 } = options;
+  const { prepared, begun, members, sends = (shownC) => shownC } = options;
   const { steps, amounts, rehearsal } = begun;
   const { charge } = amounts;
   const seed = rehearsal?.seed ?? 1;
@@ -72,7 +70,7 @@ export function createRehearsal(options: RehearsalOptions): Rehearsal {
     const tMono = Math.round(1000 * hidden.timeS);
     const deviceSeq = events.length + 1;
     const making = {
-      ...{ cook: `rehearsal-${seed}`, device, bootId: device, deviceSeq, tMono, wallMs: startMs + tMono },
+      ...{ cook: `rehearsal-${seed}`, device, bootId: device, deviceSeq, tMono, wallMs: tMono },
       ...{ clockOffsetMs: 0, clockErrMs: 0, tz: 'UTC', random: numbered(deviceSeq) },
     };
     events.push(makeEvent(making, kind, body) as KnownEvent);

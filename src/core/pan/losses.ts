@@ -1,11 +1,7 @@
 /** Heat that a hot pan gives to a still room: free convection by published correlations, and radiation. */
 import type { PanMaterial, PanVessel } from './kit.ts';
 import { surfaceAreaM2 } from './kit.ts';
-
-const stefanBoltzmann = 5.670374419e-8;
-const zeroCelsiusK = 273.15;
-const gravity = 9.80665;
-const prandtl = 0.7;
+import { air, nusseltFacingUp, prandtl, rayleigh, stefanBoltzmann, zeroCelsiusK } from './stillAir.ts';
 
 /** Emissivity of the outside: stainless after use and enamel as tabulated (seen); copper and iron from memory. */
 const emissivity: Record<PanMaterial, number> = {
@@ -19,18 +15,6 @@ const emissivity: Record<PanMaterial, number> = {
 
 /** Emissivity of syrup (from memory). */
 const syrupEmissivity = 0.94;
-
-/** Air at the film temperature: conductivity W/(m K) and kinematic viscosity m2/s, linear fits to handbook values, 20-120 C (from memory). */
-function air(filmC: number): { conductivity: number; viscosity: number } {
-  return { conductivity: 0.0243 + 7e-5 * filmC, viscosity: 1.33e-5 + 1e-7 * filmC };
-}
-
-function rayleigh(surfaceC: number, roomC: number, length: number): number {
-  const film = (surfaceC + roomC) / 2;
-  const { viscosity } = air(film);
-  const expansion = 1 / (film + zeroCelsiusK);
-  return (gravity * expansion * Math.abs(surfaceC - roomC) * length ** 3 * prandtl) / viscosity ** 2;
-}
 
 function radiationW(surfaceC: number, roomC: number, area: number, emissivityOf: number): number {
   return emissivityOf * stefanBoltzmann * area * ((surfaceC + zeroCelsiusK) ** 4 - (roomC + zeroCelsiusK) ** 4);
@@ -53,13 +37,12 @@ export function sideLossW(pan: PanVessel, surfaceC: number, roomC: number): numb
 /**
  * Heat lost by the syrup's surface without evaporation, W.
  *
- * Source: horizontal plate facing up: McAdams, Nu = 0.54 Ra^1/4 (1e4 to 1e7), 0.15 Ra^1/3 above; length = area over perimeter.
+ * Source: `nusseltFacingUp`.
  */
 export function surfaceLossW(pan: PanVessel, surfaceC: number, roomC: number): number {
   const area = surfaceAreaM2(pan);
   const length = pan.diameterM / 4;
-  const ra = rayleigh(surfaceC, roomC, length);
-  const nusselt = ra < 1e7 ? 0.54 * ra ** 0.25 : 0.15 * ra ** (1 / 3);
+  const nusselt = nusseltFacingUp(rayleigh(surfaceC, roomC, length));
   const coefficient = (nusselt * air((surfaceC + roomC) / 2).conductivity) / length;
   return coefficient * area * (surfaceC - roomC) + radiationW(surfaceC, roomC, area, syrupEmissivity);
 }

@@ -18,26 +18,7 @@ import { amount, amountMassKg } from '../reactions/rates.ts';
 export type Group = (typeof groupNames)[number];
 export const groupNames = ['heat', 'water', 'acidity', 'sugars', 'colour'] as const;
 
-const heatParameters: readonly ModelParameter[] = [
-  'lossFactor',
-  'evaporationFactor',
-  'surfaceRenewalS',
-  'boilConductance',
-  'thinFilm',
-  'thickFilm',
-  'boilingTheta',
-  'dissolvingS',
-  'thermometerLagS',
-  'spoonFactor',
-  'stoveEfficiency',
-  'stoveLagS',
-  'thermometerOffsetC',
-];
-
-/**
- * Of the heat parameters, those that stirring, draughts and a cycling ring change while it cooks. The others belong to things that stay
- * the same through a cook: the sugar's boiling curve, the thermometer, the stove's mass, the spoon.
- */
+/** What stirring, draughts and a cycling ring change while it cooks. */
 const wandering: readonly ModelParameter[] = [
   'lossFactor',
   'evaporationFactor',
@@ -48,6 +29,17 @@ const wandering: readonly ModelParameter[] = [
   'dissolvingS',
   'stoveEfficiency',
 ];
+
+/** What stays the same through a cook: the sugar's boiling curve, the thermometer, the stove's mass, the spoon. */
+const lasting: readonly ModelParameter[] = [
+  'boilingTheta',
+  'thermometerLagS',
+  'spoonFactor',
+  'stoveLagS',
+  'thermometerOffsetC',
+];
+
+const heatParameters: readonly ModelParameter[] = [...wandering, ...lasting];
 
 const acidityParameters: readonly ModelParameter[] = [
   'acidPk',

@@ -2,7 +2,7 @@
 
 import { surpriseLimit } from '../../twin/twin.ts';
 import { limits } from '../limits.ts';
-import { type Outlook, shareEverAbove } from '../outlook.ts';
+import { shareEverAbove, shareEverOutside, upTo } from '../outlook.ts';
 import { type AlarmId, type AlarmKind, alarmCatalogue } from './catalogue.ts';
 import type { Alarms, Condition } from './engine.ts';
 import { type AlarmSettings, leadTimeS, usualAlarmSettings } from './settings.ts';
@@ -73,15 +73,4 @@ function isDoubtful(readings: Watch['lastReadings'], on: boolean): boolean {
 function readsOver({ lastReadings }: Watch, limitC: number): boolean {
   const last = lastReadings.slice(-2);
   return last.length === 2 && last.every(({ valueC, doubt }) => !doubt.otherUnit && valueC > limitC);
-}
-
-function upTo(view: Outlook, seconds: number): Outlook {
-  return { ...view, temperatureC: view.temperatureC.slice(0, Math.floor(seconds / view.everyS) + 1) };
-}
-
-function shareEverOutside({ temperatureC }: Outlook, [lowC, highC]: readonly [number, number]): number {
-  const members = temperatureC[0].length;
-  let outside = 0;
-  for (let m = 0; m < members; m++) if (temperatureC.some((row) => row[m] < lowC || row[m] > highC)) outside++;
-  return outside / members;
 }

@@ -30,7 +30,6 @@ export function signsOf(
   const touches = [...state.deeds, ...state.answers, ...state.remarks, ...state.measurements, ...state.seen];
   const handS = received.findLast(({ body }) => body.quality === 'byHand')?.timeS ?? 0;
   const read = beliefs.flatMap(({ timeS: readS, reading }) => (reading ? [{ readS, ...reading }] : []));
-  const foam = state.answers.findLast((one) => one.kind === 'foam');
   return {
     timeS,
     receivedS: last?.timeS ?? 0,
@@ -40,10 +39,16 @@ export function signsOf(
     lastReadings: read
       .slice(-readingsWatched)
       .map(({ valueC, taken }) => ({ valueC, doubt: readingDoubt(taken, valueC) })),
-    foam: foam?.kind === 'foam' && foam.body.rising,
+    foam: foamRises(state),
     touchedS: touches.reduce((latest, one) => Math.max(latest, one.timeS), handS),
     ...device,
   };
+}
+
+/** The cook has said that foam rises, and not yet that it is quiet. */
+export function foamRises({ answers }: CookState): boolean {
+  const said = answers.findLast((one) => one.kind === 'foam');
+  return said?.kind === 'foam' && said.body.rising;
 }
 
 /** The middle one of the last gaps, so that a break in between does not count. */
