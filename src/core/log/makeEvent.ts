@@ -1,22 +1,17 @@
 /** Events as a device makes them. */
 import type { EventBodies, EventKind } from './bodies.ts';
-import type { Clocked, EventOf } from './event.ts';
 import { eventId } from './eventId.ts';
 import { instantText } from './instant.ts';
 import { upgrades } from './upgrade.ts';
 
-/** Who makes an event, of which cook, and when. */
-export interface Making extends Omit<Clocked, 'tDevice'> {
-  readonly cook: string;
-  /** The device's wall clock, ms since 1970. */
+/** When an event is made: by the device's wall clock, ms since 1970, and ten random bytes for its id. */
+interface Made {
   readonly wallMs: number;
-  /** Its time zone, an IANA name. */
-  readonly tz: string;
-  /** Ten random bytes for the event's id. */
   readonly random: Uint8Array;
 }
 
-export function makeEvent<K extends EventKind>(making: Making, kind: K, body: EventBodies[K]): EventOf<K> {
+/** @param making with all else of the envelope that the maker knows; who counts events later leaves the count out */
+export function makeEvent<K extends EventKind, M extends Made>(making: M, kind: K, body: EventBodies[K]) {
   const { wallMs, random, ...rest } = making;
   return {
     ...rest,

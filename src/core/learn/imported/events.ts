@@ -1,12 +1,12 @@
 /** The log of an imported cook: all of its events, or none. */
 import type { Begun, EventBodies, EventKind } from '../../log/bodies.ts';
 import { deedBody } from '../../log/deedBody.ts';
-import type { KnownEvent } from '../../log/event.ts';
-import { type Making, makeEvent } from '../../log/makeEvent.ts';
+import type { KnownEvent, LogEvent } from '../../log/event.ts';
+import { makeEvent } from '../../log/makeEvent.ts';
 import type { Preview } from './preview.ts';
 
 /** Who imports, when the cook began, and ten random bytes for each event. */
-export interface Importing extends Pick<Making, 'cook' | 'device' | 'tz'> {
+export interface Importing extends Pick<LogEvent, 'cook' | 'device' | 'tz'> {
   readonly startMs: number;
   readonly random: () => Uint8Array;
 }

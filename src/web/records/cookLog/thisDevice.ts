@@ -1,7 +1,6 @@
 /** What all logs of this page share: the clocks of the device it is on. */
 import type { EventBodies, EventKind } from '../../../core/log/bodies.ts';
-import { eventId } from '../../../core/log/eventId.ts';
-import { upgrades } from '../../../core/log/upgrade.ts';
+import { makeEvent } from '../../../core/log/makeEvent.ts';
 import type { EventDraft } from './cookStore.ts';
 import { browserClocks, type Clocks, deviceClock } from './deviceClock.ts';
 import { type AskTime, serverClock } from './serverClock.ts';
@@ -26,21 +25,18 @@ export function device(askTime: AskTime, clocks: Clocks = browserClocks): Device
       return jump;
     },
     draft(cook, kind, body) {
-      const nowMs = clocks.wallMs();
       const sample = server.sample();
-      return {
-        id: eventId(nowMs, crypto.getRandomValues(new Uint8Array(10))),
+      const making = {
         cook,
-        kind,
-        v: upgrades[kind].length + 1,
-        tDevice: new Date(nowMs).toISOString(),
+        wallMs: clocks.wallMs(),
         tMono: clocks.monoMs(),
         bootId: own.bootId(),
         clockOffsetMs: sample?.clockOffsetMs ?? null,
         clockErrMs: sample?.clockErrMs ?? null,
         tz: Intl.DateTimeFormat().resolvedOptions().timeZone,
-        body,
+        random: crypto.getRandomValues(new Uint8Array(10)),
       };
+      return makeEvent(making, kind, body);
     },
     nowMs: () => clocks.wallMs() + (server.sample()?.clockOffsetMs ?? 0),
     measure: server.measure,
