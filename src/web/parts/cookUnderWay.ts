@@ -1,5 +1,6 @@
 /** Whether a real cook is followed by this page: known everywhere, so that its alarms are heard in every place. */
 import { useSyncExternalStore } from 'react';
+import { heldValue } from './heldValue.ts';
 
 export interface UnderWay {
   readonly id: string;
@@ -7,20 +8,13 @@ export interface UnderWay {
   readonly over: boolean;
 }
 
-let now: UnderWay | undefined;
-const listeners = new Set<() => void>();
+const held = heldValue<UnderWay | undefined>(undefined);
 
 export const cookUnderWay = {
   set(next: UnderWay): void {
-    if (now?.id === next.id && now.over === next.over) return;
-    now = next;
-    for (const listener of listeners) listener();
+    const now = held.now();
+    if (now?.id !== next.id || now.over !== next.over) held.become(next);
   },
 };
 
-const subscribe = (listener: () => void): (() => void) => {
-  listeners.add(listener);
-  return () => listeners.delete(listener);
-};
-
-export const useCookUnderWay = (): UnderWay | undefined => useSyncExternalStore(subscribe, () => now);
+export const useCookUnderWay = (): UnderWay | undefined => useSyncExternalStore(held.subscribe, held.now);

@@ -4,14 +4,13 @@ import { useTemperatureUnit } from '../../parts/TemperatureUnit.tsx';
 import { inUnit } from '../../parts/temperature.ts';
 import { AdviceCard } from './AdviceCard.tsx';
 import { useActs } from './acts.ts';
-import { alarmAnswers } from './alarmAnswers.ts';
+import { alarmActions, alarmAnswers } from './alarmAnswers.ts';
 import { AlarmStrip } from './alarms/AlarmStrip.tsx';
 import { Beside } from './Beside.tsx';
 import { CookLine } from './CookLine.tsx';
 import { cardOf } from './card.ts';
-import type { Cooked } from './cooked.ts';
+import { type Cooked, cookIn } from './cooked.ts';
 import { DeedButtons } from './DeedButtons.tsx';
-import type { Cook } from './deedWords.ts';
 import { Glance, GlanceDetail } from './Glance.tsx';
 import { LogBook } from './LogBook.tsx';
 import { SpoonTest } from './SpoonTest.tsx';
@@ -24,7 +23,7 @@ interface CookViewProps {
   /** Right below the card: the clock of a rehearsal, the thermometer of a real cook. */
   readonly below: ReactNode;
   /** After the deeds: what a real cook may note beside them. */
-  readonly beside?: (cook: Cook) => ReactNode;
+  readonly beside?: ReactNode;
   /** At the very end. */
   readonly ending: ReactNode;
 }
@@ -35,13 +34,7 @@ export function CookView({ cooked, below, beside, ending }: CookViewProps) {
   const [held, setHeld] = useState<Cooked>();
   const { view, planned } = cooked;
   const { begun } = planned;
-  const cook: Cook = {
-    kit: begun.kit,
-    steps: begun.steps,
-    notch: view.notch,
-    partsGiven: view.progress.partsGiven,
-    stepIndex: view.progress.stepIndex,
-  };
+  const cook = cookIn(cooked);
   const card = cardOf(view, cook, cooked.ahead, unit);
   const telling = useTelling({
     alarms: view.alarms,
@@ -51,17 +44,12 @@ export function CookView({ cooked, below, beside, ending }: CookViewProps) {
     numberWords: `${inUnit(view.believedC.mid, unit).toFixed(0)} degrees.`,
   });
   const shown = held ?? cooked;
-  const alarmActions = {
-    seen: (alarm: string) => acts.say('seen', { alarm }),
-    putAside: (alarm: string, forS: number, reason: string) =>
-      acts.say('putAside', { alarm, forS: Math.max(1, forS), reason }),
-  };
   return (
     <>
       <AlarmStrip
         alarms={view.alarms}
         timeS={view.timeS}
-        actions={alarmActions}
+        actions={alarmActions(acts)}
         answers={alarmAnswers(view, acts, unit)}
       />
       <div className="cooking">
@@ -78,7 +66,7 @@ export function CookView({ cooked, below, beside, ending }: CookViewProps) {
         {below}
         <TellingSwitches telling={telling} />
         <DeedButtons view={view} cook={cook} mode={begun.mode} />
-        {beside?.(cook)}
+        {beside}
         <SpoonTest view={view} />
       </div>
       <div className="watching">

@@ -1,10 +1,19 @@
-/** What the cook can answer to an alarm, beside having seen it. */
+/** What the cook can do about an alarm. */
 import type { AlarmId } from '../../../core/advice/alarms/catalogue.ts';
 import { degrees, type TemperatureUnit } from '../../parts/temperature.ts';
 import type { Acts } from './acts.ts';
-import type { AlarmAnswers } from './alarms/AlarmActs.tsx';
+import type { AlarmActions, AlarmAnswers } from './alarms/AlarmActs.tsx';
 import type { View } from './view.ts';
 
+/** Seen, and put aside; to call an alarm back it is put aside for the least time that the log takes. */
+export function alarmActions(acts: Acts): AlarmActions {
+  return {
+    seen: (alarm) => acts.say('seen', { alarm }),
+    putAside: (alarm, forS, reason) => acts.say('putAside', { alarm, forS: Math.max(1, forS), reason }),
+  };
+}
+
+/** What the cook can answer, beside having seen it. */
 export function alarmAnswers({ reading }: View, acts: Acts, unit: TemperatureUnit): AlarmAnswers {
   /** Who answers has seen it. */
   const answer = (alarm: AlarmId, label: string, say: () => void) => ({

@@ -1,6 +1,7 @@
 /** Everything so far of a cook, as the page holds it. */
 import type { AnyEntry } from '../../../core/log/corrections.ts';
 import type { TimedDeed } from '../../../core/pan/steps.ts';
+import type { Cook } from './deedWords.ts';
 import type { Planned } from './planned.ts';
 import type { Revealing } from './rehearsal/revealing.ts';
 import type { Ahead, Pace, Row, Told, View } from './view.ts';
@@ -14,6 +15,13 @@ export interface Cooked {
   readonly ahead: Ahead | undefined;
   readonly pace: Pace | undefined;
   readonly reveal: Revealing | undefined;
+}
+
+/** Where the cook stands, as deeds are spoken of. */
+export function cookIn({ view, planned }: Cooked): Cook {
+  const { kit, steps } = planned.begun;
+  const { partsGiven, stepIndex } = view.progress;
+  return { kit, steps, notch: view.notch, partsGiven, stepIndex };
 }
 
 /** @param before none: the first telling of a cook, which tells all */

@@ -8,6 +8,7 @@ import { ActsProvider } from '../acts.ts';
 import { AlarmReportView } from '../alarms/AlarmReportView.tsx';
 import { CookLine } from '../CookLine.tsx';
 import { CookView } from '../CookView.tsx';
+import { cookIn } from '../cooked.ts';
 import { FoamButton } from '../FoamButton.tsx';
 import { LogBook } from '../LogBook.tsx';
 import { linkWords, modeWords } from './liveWords.ts';
@@ -92,18 +93,17 @@ function Cooking({ live }: { readonly live: Live }) {
       <CookView
         cooked={cooked}
         below={<Thermometer view={view} cookId={id} />}
-        beside={(cook) => (
+        beside={
           <>
-            <OtherDeeds view={view} cook={cook} />
+            <OtherDeeds view={view} cook={cookIn(cooked)} />
             <Measure tareKg={begun.kit.pan.massKg} />
           </>
-        )}
+        }
         ending={<GiveUp ended={live.ended} />}
       />
     );
   }
   const poured = entries.find(({ kind }) => kind === 'poured');
-  const cook = { ...view.progress, kit: begun.kit, steps: begun.steps, notch: view.notch };
   return (
     <>
       <div className="cooking">
@@ -131,7 +131,7 @@ function Cooking({ live }: { readonly live: Live }) {
             Save the log as a file
           </a>
         </p>
-        <LogBook entries={entries} cook={cook} />
+        <LogBook entries={entries} cook={cookIn(cooked)} />
       </div>
     </>
   );

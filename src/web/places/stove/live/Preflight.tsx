@@ -8,6 +8,7 @@ import { prepareKit } from '../../../../core/pan/preparedKit.ts';
 import { begunOf } from '../../../../core/planning/begunOf.ts';
 import { type Plan, planFor } from '../../../../core/planning/plan.ts';
 import { grams } from '../../../parts/figures.ts';
+import { Sources } from '../../../parts/Sources.tsx';
 import { useTitle } from '../../../parts/useTitle.ts';
 import { answerTo } from '../../../records/answer.ts';
 import { beginCook, cooksHere } from '../../../records/cookLog/openCookLog.ts';
@@ -118,16 +119,7 @@ function Start({ plan, another, begin }: StartProps) {
             </li>
           ))}
         </ul>
-        <details className="small quiet">
-          <summary>Where this comes from</summary>
-          <ul>
-            {checks.map(({ id, source }) => (
-              <li key={id}>
-                {id}: {source}
-              </li>
-            ))}
-          </ul>
-        </details>
+        <Sources of={checks} />
       </section>
       <CapabilityPanel telling={telling} />
       <p className="small">

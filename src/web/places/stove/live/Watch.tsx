@@ -3,10 +3,10 @@ import { useSyncExternalStore } from 'react';
 import { Link } from 'wouter';
 import { TemperatureUnitProvider, useTemperatureUnit } from '../../../parts/TemperatureUnit.tsx';
 import { degrees } from '../../../parts/temperature.ts';
-import { alarmAnswers } from '../alarmAnswers.ts';
+import { alarmActions, alarmAnswers } from '../alarmAnswers.ts';
 import { AlarmStrip } from '../alarms/AlarmStrip.tsx';
 import { cardOf } from '../card.ts';
-import type { Cooked } from '../cooked.ts';
+import { type Cooked, cookIn } from '../cooked.ts';
 import { useTelling } from '../telling/useTelling.ts';
 import { acts, liveNow, subscribe } from './session.ts';
 import '../stove.css';
@@ -23,20 +23,15 @@ export default function Watch() {
 
 function Standing({ id, cooked }: { readonly id: string; readonly cooked: Cooked }) {
   const { unit } = useTemperatureUnit();
-  const { view, planned, ahead } = cooked;
-  const { kit, steps } = planned.begun;
-  const { partsGiven, stepIndex } = view.progress;
-  const card = cardOf(view, { kit, steps, notch: view.notch, partsGiven, stepIndex }, ahead, unit);
+  const { view, ahead } = cooked;
+  const card = cardOf(view, cookIn(cooked), ahead, unit);
   useTelling({ alarms: view.alarms, cardKey: card.key, cardUrgency: card.urgency, cardWords: `${card.title}.` });
   return (
     <aside className="watch" aria-label="The cook under way">
       <AlarmStrip
         alarms={view.alarms}
         timeS={view.timeS}
-        actions={{
-          seen: (alarm) => acts.say('seen', { alarm }),
-          putAside: (alarm, forS, reason) => acts.say('putAside', { alarm, forS: Math.max(1, forS), reason }),
-        }}
+        actions={alarmActions(acts)}
         answers={alarmAnswers(view, acts, unit)}
         whenCalm={
           <span>

@@ -4,6 +4,7 @@ import type { DeviceSigns } from '../../../../core/advice/alarms/signs.ts';
 import type { Begun } from '../../../../core/log/bodies.ts';
 import { deedBody } from '../../../../core/log/deedBody.ts';
 import { cookUnderWay } from '../../../parts/cookUnderWay.ts';
+import { heldValue } from '../../../parts/heldValue.ts';
 import { type CookLog, WrittenElsewhere } from '../../../records/cookLog/cookLog.ts';
 import type { Link } from '../../../records/cookLog/link.ts';
 import { openCookLog } from '../../../records/cookLog/openCookLog.ts';
@@ -29,8 +30,8 @@ const tickMs = 1000;
 const roomEveryMs = 60_000;
 
 const worker = wrap<Stove>(new Worker(new URL('../stove.worker.ts', import.meta.url), { type: 'module' }));
-const listeners = new Set<() => void>();
-let live: Live | undefined;
+const held = heldValue<Live | undefined>(undefined);
+export const { subscribe, now: liveNow } = held;
 let log: CookLog | undefined;
 let planned: Planned | undefined;
 let turn = 0;
@@ -42,28 +43,22 @@ let freeBytes: number | null = null;
 let roomAtMs = Number.NEGATIVE_INFINITY;
 
 function become(change: Partial<Live>): void {
-  if (!live) return;
-  live = { ...live, ...change };
-  for (const listener of listeners) listener();
+  const live = liveNow();
+  if (live) held.become({ ...live, ...change });
 }
 
 void worker.onTold(
   proxy((told: Told) => {
+    const live = liveNow();
     if (told.turn !== turn || !planned || !live) return;
     become({ cooked: grown(planned, live.cooked, told) });
     cookUnderWay.set({ id: live.id, name: planned.name, over: live.ended });
   }),
 );
 
-export const subscribe = (listener: () => void): (() => void) => {
-  listeners.add(listener);
-  return () => listeners.delete(listener);
-};
-export const liveNow = (): Live | undefined => live;
-
 /** Opens a cook, unless it is open. */
 export async function openLive(id: string): Promise<void> {
-  if (live?.id === id) return;
+  if (liveNow()?.id === id) return;
   const mine = attend(id);
   const opened = await openCookLog(id);
   if (mine === turn) listen(opened);
@@ -90,8 +85,7 @@ function attend(id: string): number {
     ended: false,
     failed: undefined,
   } as const;
-  live = { id, ...fresh };
-  for (const listener of listeners) listener();
+  held.become({ id, ...fresh });
   return ++turn;
 }
 
@@ -103,7 +97,7 @@ function listen(opened: CookLog): void {
 
 /** Tells the worker what is new, and the time; one telling at a time. */
 async function hear(): Promise<void> {
-  if (!log || !live || busy) return;
+  if (!log || !liveNow() || busy) return;
   busy = true;
   const mine = turn;
   try {
@@ -161,7 +155,7 @@ function inTurn(work: (to: CookLog) => Promise<unknown>): void {
 export const acts: Acts = {
   perform: (deeds) =>
     inTurn(async (to) => {
-      let parts = live?.cooked?.view.progress.partsGiven ?? 0;
+      let parts = liveNow()?.cooked?.view.progress.partsGiven ?? 0;
       for (const deed of deeds) {
         const { kind, body } = deedBody(deed, parts);
         if (deed.kind === 'alkali') parts++;

@@ -3,6 +3,7 @@ import { proxy, wrap } from 'comlink';
 import type { Refusal } from '../../../../core/advice/limits.ts';
 import type { Kit } from '../../../../core/pan/kit.ts';
 import type { PlanRequest } from '../../../../core/planning/request.ts';
+import { heldValue } from '../../../parts/heldValue.ts';
 import type { Acts } from '../acts.ts';
 import { type Cooked, grown } from '../cooked.ts';
 import type { Stove } from '../stove.worker.ts';
@@ -24,36 +25,27 @@ export interface Wanted {
 
 const worker = wrap<Stove>(new Worker(new URL('../stove.worker.ts', import.meta.url), { type: 'module' }));
 
-let session: Session = { kind: 'none' };
+const held = heldValue<Session>({ kind: 'none' });
+const { become } = held;
+export const { subscribe, now: sessionNow } = held;
 let turn = 0;
 let key = '';
 let early: Told | undefined;
-const listeners = new Set<() => void>();
-
-function become(next: Session): void {
-  session = next;
-  for (const listener of listeners) listener();
-}
 
 void worker.onTold(
   proxy((told: Told) => {
     if (told.turn !== turn) return;
+    const session = sessionNow();
     if (session.kind !== 'ready') early = told;
     else become({ kind: 'ready', cooked: grown(session.cooked.planned, session.cooked, told) });
   }),
 );
 
-export const subscribe = (listener: () => void): (() => void) => {
-  listeners.add(listener);
-  return () => listeners.delete(listener);
-};
-
-export const sessionNow = (): Session => session;
-
 /** Begins a rehearsal, unless one of the same plan is under way. */
 export function rehearse(wanted: Wanted, anew = false): void {
   const wantedKey = JSON.stringify([wanted.request, wanted.kit]);
-  const under = session.kind === 'ready' || session.kind === 'preparing';
+  const { kind } = sessionNow();
+  const under = kind === 'ready' || kind === 'preparing';
   if (!anew && under && wantedKey === key) return;
   key = wantedKey;
   void begin(wanted);

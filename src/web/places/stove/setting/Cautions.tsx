@@ -1,6 +1,7 @@
 /** A list of cautions under a signal word, each naming its id; the sources are one tap away. */
 import type { ReactNode } from 'react';
 import { DangerMark } from '../../../parts/DangerMark.tsx';
+import { Sources } from '../../../parts/Sources.tsx';
 import type { Caution } from './cautions.ts';
 
 interface CautionsProps {
@@ -25,16 +26,7 @@ export function Cautions({ title, cautions, children }: CautionsProps) {
           </li>
         ))}
       </ul>
-      <details className="small quiet">
-        <summary>Where this comes from</summary>
-        <ul>
-          {cautions.map(({ id, source }) => (
-            <li key={id}>
-              {id}: {source}
-            </li>
-          ))}
-        </ul>
-      </details>
+      <Sources of={cautions} />
     </section>
   );
 }
