@@ -12,6 +12,11 @@ export function scratchFolder(): string {
   return folder;
 }
 
+/** A changed record, with the version that it was made from as entity tag. */
+export function put(app: Awaited<ReturnType<typeof testServer>>, url: string, payload: object, ifMatch?: string) {
+  return app.inject({ method: 'PUT', url, payload, headers: ifMatch === undefined ? {} : { 'if-match': ifMatch } });
+}
+
 export async function testServer(options: Partial<ServerOptions> = {}) {
   const store = await openStore(scratchFolder());
   const app = await buildServer({ store, pages: scratchFolder(), ...options });

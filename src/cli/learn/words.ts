@@ -1,28 +1,17 @@
 /** How what was learned, and what can't be learned from, is said. */
+
 import type { KitchenNumber, Telling } from '../../core/learn/changes.ts';
 import type { Fault, FaultKind } from '../../core/learn/faults.ts';
-
-export interface Shown {
-  readonly label: string;
-  /** Name with its UCUM unit in documents. */
-  readonly key: string;
-  readonly scale: number;
-  readonly digits: number;
-}
+import { kitchenShown, type Shown } from '../cook/kitchenShown.ts';
 
 export const shownAs: Readonly<Record<KitchenNumber, Shown>> = {
-  stoveEfficiency: { label: 'power that reaches the pan %', key: 'stove_efficiency_%', scale: 100, digits: 1 },
-  stoveLagS: { label: 'lag of the ring s', key: 'stove_lag_s', scale: 1, digits: 0 },
-  lossFactor: { label: 'heat loss, times the usual', key: 'loss_factor', scale: 1, digits: 2 },
+  ...kitchenShown,
   evaporationFactor: {
     label: 'drying below the boil, times the usual',
     key: 'evaporation_factor',
     scale: 1,
     digits: 2,
   },
-  thermometerOffsetC: { label: 'thermometer shows more by K', key: 'thermometer_offset_K', scale: 1, digits: 2 },
-  thermometerLagS: { label: 'lag of the thermometer s', key: 'thermometer_lag_s', scale: 1, digits: 1 },
-  spoonFactor: { label: 'spoonful, times the spoon', key: 'spoon_factor', scale: 1, digits: 2 },
   surfaceRenewalS: { label: 'stirring renews the surface after s', key: 'surface_renewal_s', scale: 1, digits: 1 },
   thickFilm: { label: 'heat into thick syrup W/(m²K)', key: 'thick_film_W/(m2.K)', scale: 1, digits: 0 },
   boilingTheta: { label: 'boiling curve, of the published spread', key: 'boiling_theta', scale: 1, digits: 2 },

@@ -1,6 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import { expect, it } from 'vitest';
-import { testServer } from '../../../test/testServer.ts';
+import { put, testServer } from '../../../test/testServer.ts';
 import type { NewGlass } from '../../api/glass.ts';
 
 type App = Awaited<ReturnType<typeof testServer>>;
@@ -26,12 +26,7 @@ const abbey: NewGlass = {
 const make = (app: App, glass: object = abbey, key: string = randomUUID()) =>
   app.inject({ method: 'POST', url: '/api/glasses', payload: glass, headers: { 'idempotency-key': key } });
 const change = (app: App, id: string, payload: object, ifMatch?: string) =>
-  app.inject({
-    method: 'PUT',
-    url: `/api/glasses/${id}`,
-    payload,
-    headers: ifMatch === undefined ? {} : { 'if-match': ifMatch },
-  });
+  put(app, `/api/glasses/${id}`, payload, ifMatch);
 
 it('keeps a glass and gives it back as it was, whether the server knows its lots or not', async () => {
   const app = await testServer();

@@ -1,6 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import { expect, it } from 'vitest';
-import { testServer } from '../../../test/testServer.ts';
+import { put, testServer } from '../../../test/testServer.ts';
 import { defaultKit } from '../../core/pan/kit.ts';
 
 type App = Awaited<ReturnType<typeof testServer>>;
@@ -9,12 +9,7 @@ const make = (app: App, payload: object = defaultKit, headers: Record<string, st
   app.inject({ method: 'POST', url: '/api/kits', payload, headers });
 
 const change = (app: App, id: string, name: string, ifMatch?: string) =>
-  app.inject({
-    method: 'PUT',
-    url: `/api/kits/${id}`,
-    payload: { ...defaultKit, name },
-    headers: ifMatch === undefined ? {} : { 'if-match': ifMatch },
-  });
+  put(app, `/api/kits/${id}`, { ...defaultKit, name }, ifMatch);
 
 it('keeps a kit and gives it back as it was, with its version as entity tag', async () => {
   const app = await testServer();

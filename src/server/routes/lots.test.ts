@@ -1,6 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import { expect, it } from 'vitest';
-import { testServer } from '../../../test/testServer.ts';
+import { put, testServer } from '../../../test/testServer.ts';
 import type { NewLot } from '../../api/lot.ts';
 
 type App = Awaited<ReturnType<typeof testServer>>;
@@ -28,12 +28,7 @@ const make = (app: App, lot: object = shards, key: string = randomUUID()) =>
   app.inject({ method: 'POST', url: '/api/lots', payload: lot, headers: { 'idempotency-key': key } });
 
 const change = (app: App, id: string, payload: object, ifMatch?: string) =>
-  app.inject({
-    method: 'PUT',
-    url: `/api/lots/${id}`,
-    payload,
-    headers: ifMatch === undefined ? {} : { 'if-match': ifMatch },
-  });
+  put(app, `/api/lots/${id}`, payload, ifMatch);
 
 it('keeps a lot and gives it back as it was, with its version as entity tag', async () => {
   const app = await testServer();
