@@ -138,7 +138,7 @@ describe.skipIf(noBrowser)('the Stove', () => {
   it('can be led by keyboard, and tells new advice to those who hear the page', async () => {
     const { page } = await open({ at: 'stove?seed=5&speed=240' });
     await page.locator(done).waitFor();
-    await says(page, '.card [aria-live]', /Act soon: Dial up to \d/);
+    await says(page, '.card [aria-live]', /Next: Dial up to \d/);
     await page.waitForTimeout(300);
     for (let i = 0; i < 12; i++) {
       await page.keyboard.press('Tab');

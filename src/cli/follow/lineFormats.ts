@@ -25,7 +25,7 @@ ${pairs([
   ['a430, ebc', 'colour of a 10 % w/w solution'],
   ['surprise, used', 'observed less expected, in standard deviations; taken or held back; null for deeds'],
   ['step, held_min', 'step under way; minutes held that count, at the middle of its band'],
-  ['advice', 'kind; deeds in words; urgency: act now, act soon, go on; expected_Cel in'],
+  ['advice', 'kind; deeds in words; urgency: act now, act soon, next, go on; expected_Cel in'],
   ['', '3 min; leavesBand: chance within a minute; minutesLeft; null after the pour'],
 ])}
 A bad line gives one line of JSON on standard error: line, field, value, allowed, message; the others go on.

@@ -10,7 +10,8 @@ import { limits } from './limits.ts';
 import { costOf, type Horizon, type Outlook, outlook, shareEverAbove, shareEverOutside, upTo } from './outlook.ts';
 import { isApproaching, isBegun, isOver, type Progress } from './progress.ts';
 
-export type Urgency = 'act now' | 'act soon' | 'go on';
+/** `next` is the ordinary next thing of a cook that goes to plan: who is late with it loses only time. */
+export type Urgency = 'act now' | 'act soon' | 'next' | 'go on';
 
 export interface Advice {
   readonly kind: 'steer' | 'wait' | 'alkali' | 'cool first' | 'next step' | 'pour' | 'off the heat' | 'foam' | 'blind';
@@ -79,14 +80,14 @@ export function advise(cooking: Cooking, furthest: Horizon = usualHorizon): Advi
 
   // The pan is filled and cold: the first thing to do is what the plan begins with.
   if (!isBegun(progress) && now.notch === 0)
-    return say('steer', [{ kind: 'heat', notch: step.approachNotch }], 'act soon', idle);
+    return say('steer', [{ kind: 'heat', notch: step.approachNotch }], 'next', idle);
   if (shareEverAbove(upTo(idle, 90), limits.roastTemperature.value) > 0.5) {
     return say('off the heat', now.notch > 0 ? [{ kind: 'heat', notch: 0 }] : [], 'act now', idle);
   }
   if (isOver(progress, step, now.temperatureC, now.solids)) {
     const last = progress.stepIndex === steps.length - 1;
     const deed: Deed = last ? { kind: 'pour' } : { kind: 'step', index: progress.stepIndex + 1 };
-    return say(last ? 'pour' : 'next step', [deed], 'act soon', idle);
+    return last ? say('pour', [deed], 'act soon', idle) : say('next step', [deed], 'next', idle);
   }
   if (progress.partsGiven < step.alkali.length) return alkaliAdvice(now, idle, say);
   if (step.letDown) return letDownAdvice(now, idle, say);
@@ -95,8 +96,8 @@ export function advise(cooking: Cooking, furthest: Horizon = usualHorizon): Advi
   const idleCost = costOf(idle, band, approaching);
   if (idleCost < worthwhile) return say('wait', [], 'go on', idle);
   let best: { candidate: Candidate; view: Outlook; cost: number } | undefined;
-  // Below a band on the way up nothing is urgent: who is late loses only time.
-  const urgent = base.leavesBand > 0.5 && !(approaching && now.temperatureC < step.bandC[0]);
+  const onTheWay = approaching && now.temperatureC < step.bandC[0];
+  const urgent = base.leavesBand > 0.5 && !onTheWay;
   const justTurned = now.timeS - progress.turnedS < Math.min(restAtMostS, tellsAfterS(kit));
   /** Turned up again at once only if it is urgent; down also when the band is about to be left upwards on the way. */
   const fidgets = ({ deeds }: Candidate): boolean =>
@@ -109,7 +110,8 @@ export function advise(cooking: Cooking, furthest: Horizon = usualHorizon): Advi
     if (!best || cost < best.cost) best = { candidate, view, cost };
   }
   if (!best || idleCost - best.cost < worthwhile) return say('wait', [], 'go on', idle);
-  return say('steer', best.candidate.deeds, urgent ? 'act now' : 'act soon', best.view);
+  const late = onTheWay && !best.candidate.deeds.some((deed) => deed.kind === 'heat' && deed.notch < now.notch);
+  return say('steer', best.candidate.deeds, urgent ? 'act now' : late ? 'next' : 'act soon', best.view);
 }
 
 /** What an alarm makes of advice: the two must never say different things. */
@@ -154,15 +156,15 @@ type Say = (kind: Advice['kind'], deeds: readonly Deed[], urgency: Urgency, view
 function alkaliAdvice(now: Situation, idle: Outlook, say: Say): Advice {
   if (now.notch > 0) return say('cool first', [{ kind: 'heat', notch: 0 }], 'act soon', idle);
   const part = alkaliPart(now);
-  if (part) return say('alkali', part.deeds, 'act soon', idle);
+  if (part) return say('alkali', part.deeds, 'next', idle);
   return say('wait', [], 'go on', idle);
 }
 
 /** Ring off, then water in portions that suit the temperature. */
 function letDownAdvice(now: Situation, idle: Outlook, say: Say): Advice {
-  if (now.notch > 0) return say('cool first', [{ kind: 'heat', notch: 0 }], 'act soon', idle);
+  if (now.notch > 0) return say('cool first', [{ kind: 'heat', notch: 0 }], 'next', idle);
   const portion = letDownPortion(now);
-  return portion ? say('steer', portion.deeds, 'act soon', idle) : say('wait', [], 'go on', idle);
+  return portion ? say('steer', portion.deeds, 'next', idle) : say('wait', [], 'go on', idle);
 }
 
 function minutesLeft(progress: Progress, step: Step): number | undefined {

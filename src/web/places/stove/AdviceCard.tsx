@@ -4,7 +4,7 @@ import { useActs } from './acts.ts';
 import type { Card } from './card.ts';
 import { useGuard } from './useGuard.ts';
 
-const words = { 'act now': 'Act now', 'act soon': 'Act soon', 'go on': 'Go on' } as const;
+const words = { 'act now': 'Act now', 'act soon': 'Act soon', next: 'Next', 'go on': 'Go on' } as const;
 
 export function AdviceCard({ card, aside }: { readonly card: Card; readonly aside: boolean }) {
   const acts = useActs();
@@ -71,21 +71,24 @@ function useNoted(key: string): readonly [boolean, () => void] {
   return [tapped === key, () => setTapped(key)];
 }
 
-/** Shape as well as word: a filled triangle, an open one, a dash. */
+const marks = {
+  'act now': 'M12 3 22 21H2z',
+  'act soon': 'M12 3 22 21H2z',
+  next: 'M8 4l9 8-9 8',
+  'go on': 'M3 12h18',
+} as const;
+
+/** Shape as well as word: a filled triangle, an open one, a tip, a dash. */
 function UrgencyMark({ urgency }: { readonly urgency: Card['urgency'] }) {
   return (
     <svg viewBox="0 0 24 24" width="24" height="24" aria-hidden="true">
-      {urgency === 'go on' ? (
-        <path d="M3 12h18" stroke="currentColor" strokeWidth="3" />
-      ) : (
-        <path
-          d="M12 3 22 21H2z"
-          fill={urgency === 'act now' ? 'currentColor' : 'none'}
-          stroke="currentColor"
-          strokeWidth="2.5"
-          strokeLinejoin="round"
-        />
-      )}
+      <path
+        d={marks[urgency]}
+        fill={urgency === 'act now' ? 'currentColor' : 'none'}
+        stroke="currentColor"
+        strokeWidth="2.5"
+        strokeLinejoin="round"
+      />
     </svg>
   );
 }

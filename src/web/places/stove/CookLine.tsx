@@ -1,5 +1,6 @@
 /** The pan line as it fills up: readings, what the twin believes, the syrup's colour, deeds, the plan, and five minutes ahead. */
 import { memo, useMemo } from 'react';
+import { spansBegun } from '../../../core/pan/spansBegun.ts';
 import { Axes } from '../../parts/panLine/Axes.tsx';
 import { Clip } from '../../parts/panLine/Clip.tsx';
 import { Deeds } from '../../parts/panLine/Deeds.tsx';
@@ -11,7 +12,6 @@ import { useTemperatureUnit } from '../../parts/TemperatureUnit.tsx';
 import type { Cooked } from './cooked.ts';
 import { AheadBand, Belief, BeliefPanels, Readings, Stirs } from './Filling.tsx';
 import { LiveRibbon } from './LiveRibbon.tsx';
-import { spansOf } from './spans.ts';
 import '../../parts/panLine/panLine.css';
 
 /** Room ahead of now, and the steps in which the time axis grows, s. */
@@ -29,7 +29,7 @@ export const CookLine = memo(
     const hottestC = Math.max(planned.hottestC, ...rows.map(({ believedC }) => believedC.mid));
     const rails = planned.begun.amounts.alkali ? 3 : 2;
     const layout = useMemo(() => layoutFor(width, axisS, hottestC, rails), [width, axisS, hottestC, rails]);
-    const steps = spansOf(planned.begun.steps, deeds, reveal ? nowS : nowS + aheadS);
+    const steps = spansBegun(planned.begun.steps, deeds, reveal ? nowS : nowS + aheadS);
     const picture = { plan: planned.begun, steps, deeds };
     const { x, y, left, right, plotTop, plotBottom } = layout;
     return (

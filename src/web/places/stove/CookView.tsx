@@ -53,21 +53,25 @@ export function CookView({ cooked, below, beside, ending }: CookViewProps) {
         answers={alarmAnswers(view, acts, unit)}
       />
       <div className="cooking">
-        <Glance view={shown.view} steps={begun.steps} heldForS={held && view.timeS - held.view.timeS} />
-        <AdviceCard card={card} aside={view.aside} />
-        <Beside
-          last={cooked.entries.at(-1)}
-          cook={cook}
-          timeS={view.timeS}
-          heldAtS={held?.view.timeS}
-          onHold={() => setHeld(held ? undefined : cooked)}
-        />
-        <GlanceDetail view={shown.view} mode={begun.mode} />
-        {below}
-        <TellingSwitches telling={telling} />
-        <DeedButtons view={view} cook={cook} mode={begun.mode} />
-        {beside}
-        <SpoonTest view={view} />
+        <div className="leading">
+          <Glance view={shown.view} steps={begun.steps} heldForS={held && view.timeS - held.view.timeS} />
+          <AdviceCard card={card} aside={view.aside} />
+          <Beside
+            last={cooked.entries.at(-1)}
+            cook={cook}
+            timeS={view.timeS}
+            heldAtS={held?.view.timeS}
+            onHold={() => setHeld(held ? undefined : cooked)}
+          />
+          <GlanceDetail view={shown.view} mode={begun.mode} />
+        </div>
+        <div className="doing">
+          {below}
+          <TellingSwitches telling={telling} />
+          <DeedButtons view={view} cook={cook} mode={begun.mode} />
+          {beside}
+          <SpoonTest view={view} />
+        </div>
       </div>
       <div className="watching">
         <Unseen view={shown.view} />

@@ -1,4 +1,5 @@
 /** One piece of advice as a card: what to do, why, what it will do, and how urgent it is. */
+import type { Urgency } from '../../../core/advice/advise.ts';
 import { limits } from '../../../core/advice/limits.ts';
 import type { Deed, Step } from '../../../core/pan/steps.ts';
 import { grams } from '../../parts/figures.ts';
@@ -10,7 +11,7 @@ import type { Ahead, View } from './view.ts';
 export interface Card {
   /** The same for as long as the same is asked. */
   readonly key: string;
-  readonly urgency: 'act now' | 'act soon' | 'go on';
+  readonly urgency: Urgency;
   readonly title: string;
   readonly reason: string;
   readonly effect: string | undefined;

@@ -13,6 +13,8 @@ export interface Planned {
   readonly hottestC: number;
   /** What the thermometer should show, a row each second. */
   readonly courseC: Float64Array;
+  /** Colour that it should land at, A430 per cm of a 10 % solution. */
+  readonly a430: number;
 }
 
 export function plannedOf(begun: Begun, prepared: PreparedKit, members: number): Planned {
@@ -21,5 +23,6 @@ export function plannedOf(begun: Begun, prepared: PreparedKit, members: number):
   const course = simulate({ steps, charge: amounts.charge }, prepared, values);
   const name = 'name' in request ? String(request.name) : 'A cook';
   const endS = course.steps.at(-1)?.endS ?? 0;
-  return { name, begun, members, endS, hottestC: course.hottestC, courseC: tracesOf(course, values).readingC };
+  const { readingC, a430 } = tracesOf(course, values);
+  return { name, begun, members, endS, hottestC: course.hottestC, courseC: readingC, a430: a430[a430.length - 1] };
 }

@@ -62,6 +62,7 @@ export function RevealView({ reveal, planned, onAgain }: RevealProps) {
             </span>
           </div>
         )}
+        {a430 && <p>{landedWords(a430.hidden, planned.a430)}</p>}
         <dl className="score">
           <Figure name="Hold in band" value={share(score.inBand, score.looks)} />
           <Figure name="Spoonfuls" value={String(score.spoonfuls)} />
@@ -97,6 +98,16 @@ export function RevealView({ reveal, planned, onAgain }: RevealProps) {
       <ToldTable caption="The kitchen" told={kitchen} wordsOf={(name) => kitchenWords[name]} />
     </div>
   );
+}
+
+/** What is off by less than this can hardly be seen. */
+const justVisible = 0.05;
+
+function landedWords(landed: number, aimed: number): string {
+  const off = landed / aimed - 1;
+  const plan = `The plan was made for ${ebcOf(aimed)} EBC`;
+  if (Math.abs(off) < justVisible) return `${plan}, and this pan landed there.`;
+  return `${plan}: this pan landed ${Math.round(100 * Math.abs(off))} % ${off > 0 ? 'darker' : 'paler'}. Once real cooks have taught the kit, the next plan is made for this kitchen.`;
 }
 
 function share(part: number, whole: number): string {

@@ -1,5 +1,6 @@
 /** Tells alarms and new advice at the stove by sound, vibration and voice, and asks for the screen to be kept on. */
 import { useEffect, useRef, useState } from 'react';
+import type { Urgency } from '../../../../core/advice/advise.ts';
 import { type AlarmId, alarmCatalogue } from '../../../../core/advice/alarms/catalogue.ts';
 import type { Alarms } from '../../../../core/advice/alarms/engine.ts';
 import { alarmSaying, saying } from './sayings.ts';
@@ -16,7 +17,7 @@ export interface ToTell {
   readonly alarms: Alarms;
   /** The same for as long as the same is advised. */
   readonly cardKey: string;
-  readonly cardUrgency: 'act now' | 'act soon' | 'go on';
+  readonly cardUrgency: Urgency;
   /** For the voice: the act first. */
   readonly cardWords: string;
   /** For the voice, after the act: `149 degrees.` */

@@ -1,4 +1,5 @@
 /** What is to be heard at this moment: alarms that sound, the loudest of them, and advice that is new. */
+import type { Urgency } from '../../../../core/advice/advise.ts';
 import { type AlarmId, alarmCatalogue, alarmIds, type SoundPattern } from '../../../../core/advice/alarms/catalogue.ts';
 import type { Alarms } from '../../../../core/advice/alarms/engine.ts';
 
@@ -31,10 +32,6 @@ function loudFirst(ids: readonly AlarmId[]): readonly AlarmId[] {
 }
 
 /** Advice is told when it asks for something else than before; what was on view when the page opened is not new. */
-export function isNewAdvice(
-  beforeKey: string | undefined,
-  key: string,
-  urgency: 'act now' | 'act soon' | 'go on',
-): boolean {
+export function isNewAdvice(beforeKey: string | undefined, key: string, urgency: Urgency): boolean {
   return beforeKey !== undefined && key !== beforeKey && urgency !== 'go on';
 }
