@@ -3,6 +3,7 @@ import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { dirname, join, relative, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
+import { referencePages } from '../scripts/reference/pages.ts';
 import { defaultKit } from '../src/core/pan/kit.ts';
 import { centralValues } from '../src/core/pan/model.ts';
 import { prepareKit } from '../src/core/pan/preparedKit.ts';
@@ -53,6 +54,12 @@ describe('pages', () => {
     expect(description.length).toBeLessThan(120);
   });
 });
+
+test('the reference is what the program says of itself; else `npm run reference`', async () => {
+  for (const [name, text] of Object.entries(await referencePages())) {
+    expect(read(`docs/reference/${name}.md`), name).toBe(text);
+  }
+}, 120_000);
 
 /** Commands that a page shows: blocks marked `sh run`, lines after `$` in consoles, and code spans of the handbook. */
 function commandsOf(page: string): string[] {
