@@ -1,7 +1,7 @@
 /** A kit as it comes in through the API, a form or a file, and as the store gives it back. */
 import { cholesky } from '../core/pan/cholesky.ts';
 import type { PanMaterial, StoveKind, ThermometerKind } from '../core/pan/kit.ts';
-import { defaultKit, kitRanges as ranges } from '../core/pan/kit.ts';
+import { defaultKit, type PricedThing, pricedThings, kitRanges as ranges } from '../core/pan/kit.ts';
 import { modelParameters } from '../core/pan/model.ts';
 import type { ModelParameter } from '../core/pan/physics.ts';
 import { exactly, numberIn, oneOf, personsName, recordId } from './field.ts';
@@ -22,9 +22,28 @@ const parameterNames = Object.keys(modelParameters(defaultKit)) as [ModelParamet
 /** Further out than this many standard deviations nothing is learned. */
 const scoreRange = [-20, 20] as const;
 
+const measuredSchema = exactly({
+  name: oneOf(parameterNames),
+  low: numberIn([-1e9, 1e9]),
+  mid: numberIn([-1e9, 1e9]),
+  high: numberIn([-1e9, 1e9]),
+}).refine(({ low, mid, high }) => low <= mid && mid <= high, {
+  error: 'is not in order; allowed: low, mid and high, rising',
+});
+
 const lessonSchema = exactly({
   kind: oneOf(['cook', 'check']),
   name: personsName(80),
+  at: z.iso
+    .datetime({ precision: 3, error: 'is not a time; allowed: RFC 3339 in UTC with milliseconds' })
+    .optional()
+    .describe('When it was learned.'),
+  measured: z
+    .array(measuredSchema)
+    .max(parameterNames.length)
+    .readonly()
+    .optional()
+    .describe('What a check found by itself, with 10-90 % ranges.'),
   observations: z.int().min(1),
   misfit: numberIn([0, 1e6]),
 });
@@ -70,6 +89,14 @@ export const kitSchema = exactly({
   water: exactly({ alkalinityMgPerL: numberIn(ranges.alkalinityMgPerL) }),
   altitudeM: numberIn(ranges.altitudeM),
   roomC: numberIn(ranges.roomC),
+  prices: exactly(
+    Object.fromEntries(pricedThings.map((thing) => [thing, numberIn(ranges.price).optional()])) as Record<
+      PricedThing,
+      z.ZodOptional<ReturnType<typeof numberIn>>
+    >,
+  )
+    .optional()
+    .describe('For each kg, and for each kWh, in any one currency.'),
   learned: learnedSchema.optional(),
 }).meta({ id: 'Kit' });
 

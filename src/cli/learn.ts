@@ -1,11 +1,11 @@
 /** `umberpan learn`: what finished cooks teach of a kit, and the kit with it. */
-import { writeFileSync } from 'node:fs';
 import type { Command } from 'commander';
 import { type Input, optional, readAll, type Texts } from './input.ts';
 import { things } from './learn/things.ts';
+import { writeKit } from './learn/writeKit.ts';
 import { addInputs } from './options.ts';
 import { write, writeJson } from './output.ts';
-import { exitCodes, misused, Stop, stopping } from './stop.ts';
+import { exitCodes, misused, stopping } from './stop.ts';
 
 type Thing = (typeof things)[number];
 
@@ -78,18 +78,4 @@ async function learn(options: LearnOptions, { args }: Command): Promise<void> {
   if (options.json) writeJson((await import('./learn/document.ts')).learnDocument(learned));
   else write((await import('./learn/text.ts')).learnText(learned));
   if (learned.logs.some(({ outcome }) => outcome.kind !== 'learned')) process.exitCode = exitCodes.failed;
-}
-
-function writeKit(file: string, kit: object): void {
-  try {
-    writeFileSync(file, `${JSON.stringify(kit, undefined, 2)}\n`);
-  } catch (error) {
-    const trouble = (error as NodeJS.ErrnoException).code ?? error;
-    throw new Stop({
-      kind: 'failed',
-      field: '--write',
-      value: file,
-      message: `--write ${file}: can't be written (${trouble})`,
-    });
-  }
 }

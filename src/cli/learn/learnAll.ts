@@ -1,12 +1,8 @@
 /** Learns from logs one after the other; one that is unfit leaves what is known as it was. */
-import { createHash } from 'node:crypto';
-import { readFileSync } from 'node:fs';
-import { faultsOfFiled } from '../../api/filedEvent.ts';
 import { type Change, changesBy } from '../../core/learn/changes.ts';
 import { type LogLearning, learnFromLog } from '../../core/learn/fromLog.ts';
-import { type FiledEvent, readCookFile } from '../../core/log/cookFile.ts';
 import type { Kit } from '../../core/pan/kit.ts';
-import { Stop } from '../stop.ts';
+import { cookIn } from '../cook/cookIn.ts';
 
 export interface LearnedLog {
   readonly file: string;
@@ -32,25 +28,4 @@ export function learnAll(files: readonly string[], before: Kit, rehearsed: boole
   });
   const learned = kit === before ? undefined : kit.learned;
   return { logs, kit, changes: learned ? changesBy(before, learned) : [] };
-}
-
-function cookIn(file: string): { readonly cook: string; readonly events: readonly FiledEvent[] } {
-  const fail = (trouble: string): never => {
-    throw new Stop({ kind: 'misused', field: 'log', value: file, message: `${file}: ${trouble}` });
-  };
-  const read = readCookFile(textOf(file, fail), (text) => createHash('sha256').update(text).digest('hex'));
-  if (read.kind === 'refused') return fail(`line ${read.line}: ${read.reason}`);
-  for (const [place, event] of read.events.entries()) {
-    const [fault] = faultsOfFiled(event);
-    if (fault) return fail(`line ${place + 2}: ${fault.message}`);
-  }
-  return read;
-}
-
-function textOf(file: string, fail: (trouble: string) => never): string {
-  try {
-    return readFileSync(file === '-' ? 0 : file, 'utf8');
-  } catch (error) {
-    return fail(`can't be read (${(error as NodeJS.ErrnoException).code ?? error})`);
-  }
 }

@@ -64,6 +64,18 @@ export function changesBy(kit: Kit, learned: Learned): readonly Change[] {
   });
 }
 
+/** The 10-90 % range of each number that is shown, and the spread of its score. */
+export function rangesOf(
+  kit: Kit,
+): Readonly<Record<KitchenNumber, { readonly range: Range; readonly spread: number }>> {
+  const known = knownOf(kit);
+  const entries = (Object.keys(kitchenNumbers) as KitchenNumber[]).map((name) => {
+    const i = known.names.indexOf(name);
+    return [name, { range: rangeAt(known.stated[name], known, i), spread: spreadOf(known, i) }] as const;
+  });
+  return Object.fromEntries(entries) as Record<KitchenNumber, { range: Range; spread: number }>;
+}
+
 /** Standard deviation of the score in place i. */
 function spreadOf({ root, names }: Knowledge, i: number): number {
   return Math.hypot(...root.subarray(i * names.length, i * names.length + i + 1));

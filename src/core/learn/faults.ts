@@ -16,6 +16,7 @@ export const faultKinds = [
   'tooFew',
   'wrongUnit',
   'probeOut',
+  'stuck',
   'gap',
 ] as const;
 export type FaultKind = (typeof faultKinds)[number];
@@ -43,6 +44,15 @@ const withinS = 60;
 const mostInAMinute = 120;
 /** A teaspoon of cold water cools a brown batch by 6-7 C (common practice, no source); twice that for each kg, C. */
 const coolingCPerKg = 2600;
+
+/** A thermometer that shows tenths moves within this time over a hot ring; one that shows whole degrees may stand for longer (assumed), s. */
+const stillFineS = 240;
+const stillCoarseS = 900;
+const fineStepC = 0.45;
+/** Fewest readings that make a standstill; cold water that has to show, kg, and when at the latest, s. */
+const fewestStill = 8;
+const cooledByKg = 0.003;
+const seenAfterS = 60;
 
 interface Shown {
   readonly timeS: number;
@@ -83,6 +93,7 @@ export function faultsOf(
     ...whole('tooFew', shown.length < fewestReadings || reached < shortestS),
     ...wrongUnits(shown),
     ...probeOut(shown, state),
+    ...stuck(shown, state),
     ...gaps(shown, endS),
   ];
 }
@@ -136,6 +147,28 @@ function probeOut(shown: readonly Shown[], { deeds }: CookState): Fault[] {
     if (!fits(before.valueC, after.valueC)) {
       return [{ kind: 'probeOut', timeS: before.timeS, values: [before.valueC, after.valueC] }];
     }
+  }
+  return [];
+}
+
+/** One and the same value for longer than a pan stands still to the last figure, or right through cold water. */
+function stuck(shown: readonly Shown[], { deeds }: CookState): Fault[] {
+  const heatedS = deeds.find(({ kind, body }) => kind === 'heat' && body.notch > 0)?.timeS ?? Number.POSITIVE_INFINITY;
+  const steps = shown.flatMap(({ valueC }, i) => (i > 0 ? Math.abs(valueC - shown[i - 1].valueC) : [])).filter(Boolean);
+  const longestS = steps.some((step) => step < fineStepC) ? stillFineS : stillCoarseS;
+  for (let first = 0; first < shown.length; ) {
+    const { valueC } = shown[first];
+    const next = shown.findIndex((one, i) => i > first && one.valueC !== valueC);
+    const end = next < 0 ? shown.length : next;
+    const [fromS, toS] = [Math.max(shown[first].timeS, heatedS), shown[end - 1].timeS];
+    const cooled = deeds.some(
+      ({ kind, timeS, body }) =>
+        kind === 'water' && body.waterKg >= cooledByKg && timeS >= fromS && timeS + seenAfterS <= toS,
+    );
+    if (end - first >= fewestStill && (toS - fromS > longestS || cooled)) {
+      return [{ kind: 'stuck', timeS: shown[first].timeS, values: [valueC] }];
+    }
+    first = end;
   }
   return [];
 }

@@ -9,7 +9,7 @@ import { changesBy, kitchenNumbers } from './changes.ts';
 import { faultsOf } from './faults.ts';
 import { forgetting, keptThrough } from './forget.ts';
 import { learnFromLog } from './fromLog.ts';
-import { taughtBy } from './taught.ts';
+import { taughtBy, toldOf } from './taught.ts';
 
 const cook = cookedLog(defaultKit, 3);
 const learning = learnFromLog({ events: cook.events, kit: defaultKit });
@@ -98,6 +98,20 @@ describe('a log that is not one whole cook of this kit is told apart, and nothin
     expect(kindsOf(withReadings(out))).toContain('probeOut');
   });
 
+  test('a thermometer that stands still for a quarter of an hour while the pan does not', () => {
+    let stoodAt: number | undefined;
+    const still = (valueC: number, t: number) => {
+      if (t < half || t > half + 900) return valueC;
+      stoodAt ??= valueC;
+      return stoodAt;
+    };
+    expect(kindsOf(withReadings(still))).toContain('stuck');
+  });
+
+  test('a thermometer that shows whole degrees is not taken for one that stands still', () => {
+    expect(kindsOf(withReadings((valueC) => Math.round(valueC)))).toEqual([]);
+  });
+
   test('two cooks in one file', () => {
     const other = cookedLog(defaultKit, 3, 'live', 'another');
     expect(kindsOf([...cook.events, ...other.events])).toContain('twoCooks');
@@ -131,6 +145,27 @@ describe('a log that is not one whole cook of this kit is told apart, and nothin
   });
 });
 
+describe('a log that no kit that was likely can tell is refused, with nothing learned', { timeout: 30_000 }, () => {
+  const refusalOf = (events: readonly KnownEvent[]) => {
+    const outcome = learnFromLog({ events, kit: defaultKit });
+    return outcome.kind === 'refused' ? outcome.verdict : outcome;
+  };
+
+  test('a pan that gets hot although the dial was noted at a third of what it was', () => {
+    const verdict = refusalOf(
+      cook.events.map((event) =>
+        event.kind === 'heat' ? { ...event, body: { notch: Math.round(event.body.notch) / 3 } } : event,
+      ),
+    );
+    expect(verdict).toMatchObject({ accepted: false });
+  });
+
+  test('a thermometer that shows a quarter too much above the room', () => {
+    const verdict = refusalOf(withReadings((valueC) => 21 + 1.25 * (valueC - 21)));
+    expect(verdict).toMatchObject({ accepted: false });
+  });
+});
+
 describe('what was learned', () => {
   test('is forgotten on request, of one thing or of all', () => {
     const left = forgetting(kit, ['thermometer']).learned;
@@ -147,7 +182,9 @@ describe('what was learned', () => {
 
   test('is narrowed by a check, and what goes together moves along', () => {
     const before = changesBy(defaultKit, learned).find(({ name }) => name === 'thermometerOffsetC');
-    const told = taughtBy('boilingWater', kit, 'thermometerOffsetC', { value: 0.3, sd: 0.1 });
+    const told = taughtBy(kit, toldOf(kit, 'thermometerOffsetC', { value: 0.3, sd: 0.1 }), {
+      ...{ kind: 'check', name: 'boilingWater', observations: 1 },
+    });
     const after = changesBy(kit, told).find(({ name }) => name === 'thermometerOffsetC');
     expect(after?.narrowing).toBeLessThan(0.6);
     expect(after?.after.low).toBeLessThan(0.3);

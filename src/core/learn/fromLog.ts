@@ -7,9 +7,9 @@ import type { Observation } from '../twin/observe.ts';
 import { createTelling } from '../twin/toldByLog.ts';
 import type { TwinEvent } from '../twin/twin.ts';
 import { type Fault, faultsOf } from './faults.ts';
-import { type Learning, learnFrom } from './learn.ts';
+import { type Learning, type LearningFrom, learnFrom } from './learn.ts';
 
-export interface LogLesson {
+export interface LogLesson extends Pick<LearningFrom, 'at' | 'onRun'> {
   readonly events: readonly (LogEvent & Partial<Stamp>)[];
   /** The kit that is to learn, with what it knows. */
   readonly kit: Kit;
@@ -21,7 +21,7 @@ export interface LogLesson {
 
 export type LogLearning = Learning | { readonly kind: 'unfit'; readonly faults: readonly Fault[] };
 
-export function learnFromLog({ events, kit, measured = [], rehearsed = false }: LogLesson): LogLearning {
+export function learnFromLog({ events, kit, measured = [], rehearsed = false, at, onRun }: LogLesson): LogLearning {
   const state = foldCook(events);
   const faults = faultsOf(events, state, kit, rehearsed);
   const { begun } = state;
@@ -30,7 +30,7 @@ export function learnFromLog({ events, kit, measured = [], rehearsed = false }: 
   const prepared = prepareKit({ ...begun.body.kit, learned: kit.learned });
   const told: readonly TwinEvent[] = createTelling()(state);
   const { charge } = begun.body.amounts;
-  return learnFrom({ prepared, charge, events: withMeasured(told, measured) }, events[0].cook);
+  return learnFrom({ prepared, charge, events: withMeasured(told, measured) }, { name: events[0].cook, at, onRun });
 }
 
 /** Up to the pour, and what was measured after it: the contents then are no longer in the pan, so their weight tells nothing. */

@@ -15,7 +15,7 @@ export interface Verdict {
 }
 
 /** More than three times the stated errors is no error of the model that we know. */
-const mostMisfit = 9;
+export const mostMisfit = 9;
 
 /**
  * @param misfit of the fit with the stated errors
@@ -35,7 +35,7 @@ export function misfitOf(fit: Smoothed): number {
 
 function readingsOffC({ observations }: Replay, { predicted }: Smoothed): number {
   const off = observations.flatMap(({ observation }, k) =>
-    observation.kind === 'reading' ? [observation.valueC - predicted[k]] : [],
+    k < predicted.length && observation.kind === 'reading' ? [observation.valueC - predicted[k]] : [],
   );
   return Math.sqrt(squares(off) / Math.max(1, off.length));
 }

@@ -24,8 +24,9 @@ export interface Replay {
    * What each observation would have shown; undefined for a pan that the model can't follow.
    *
    * @param fills how full the spoons of each spooning were, as a factor
+   * @param upTo of so many observations, the first
    */
-  predict(values: ModelValues, fills: ArrayLike<number>): Float64Array | undefined;
+  predict(values: ModelValues, fills: ArrayLike<number>, upTo?: number): Float64Array | undefined;
 }
 
 /** Sensitivities are differences of two runs: the integrator's error must be small against what a change of a number does. */
@@ -38,17 +39,18 @@ export function createReplay({ prepared, charge, events }: CookTold): Replay {
   const instruments = observations.map(({ observation }) => instrumentOf(observation));
   const spooned = (deed: Deed): boolean => deed.kind === 'water' && deed.spoonfuls > 0;
 
-  function predict(values: ModelValues, fills: ArrayLike<number>): Float64Array | undefined {
+  function predict(values: ModelValues, fills: ArrayLike<number>, upTo = observations.length) {
     const pan = createPan(prepared, values);
     const y = filledPan(charge, prepared.kit, values);
     const dy = new Float64Array(y.length);
-    const predicted = new Float64Array(observations.length);
+    const predicted = new Float64Array(upTo);
     pan.derivatives(y, dy);
     let timeS = 0;
     let poured = false;
     let seen = 0;
     let spooning = 0;
     for (const event of events) {
+      if (seen >= upTo) break;
       if (!poured && event.timeS > timeS && pan.view.temperatureC < hottestC) {
         advance(pan, y, event.timeS - timeS, tolerance);
         timeS = event.timeS;

@@ -17,6 +17,7 @@ export interface Smoothing {
   readonly sd: ArrayLike<number>;
   /** Where to begin; the middle of the scores otherwise. */
   readonly start?: Float64Array;
+  readonly mostSteps?: number;
 }
 
 export interface Smoothed {
@@ -34,7 +35,7 @@ const leftAtDegree = 2;
 /** A step that leads nowhere is held shorter (Levenberg 1944, Q. Appl. Math. 2:164): by this factor, so many times. */
 const caution = 8;
 const mostTries = 8;
-const mostSteps = 20;
+const usualMostSteps = 20;
 /** Settled when a step is this long, squared and in all, in standard deviations of the spread that is left. */
 const smallStep = 0.02;
 /** Sensitivities are taken over this much of the spread. */
@@ -44,7 +45,7 @@ const mostIdle = 3;
 const idleShare = 0.01;
 
 /** @throws RangeError when the model has no answer at the start */
-export function smooth({ count, predict, observed, sd, start }: Smoothing): Smoothed {
+export function smooth({ count, predict, observed, sd, start, mostSteps = usualMostSteps }: Smoothing): Smoothed {
   const rows = observed.length;
   let centre = start?.slice() ?? new Float64Array(count);
   let predicted = required(predict(centre));

@@ -24,6 +24,12 @@ export interface PanVessel {
   readonly massKg: number;
 }
 
+/** What has a price, for each kg, and for each kWh; `bought`: a bought sugar of the kind. */
+export const pricedThings = ['sugar', 'maltExtract', 'alkali', 'acid', 'energy', 'bought'] as const;
+export type PricedThing = (typeof pricedThings)[number];
+/** In the user's own currency; what isn't given counts as nothing and is named. */
+export type Prices = { readonly [Thing in PricedThing]?: number | undefined };
+
 export interface Kit {
   readonly name: string;
   readonly stove: Stove;
@@ -37,6 +43,7 @@ export interface Kit {
   };
   readonly altitudeM: number;
   readonly roomC: number;
+  readonly prices?: Prices | undefined;
   /** What cooks and checks have taught of it; nothing of a kit that is new. */
   readonly learned?: Learned | undefined;
 }
@@ -63,11 +70,13 @@ export const kitRanges = {
   alkalinityMgPerL: [0, 600],
   altitudeM: [-400, 4500],
   roomC: [0, 45],
+  /** For each kg or kWh. */
+  price: [0, 1e6],
 } as const satisfies Record<string, readonly [number, number]>;
 
 /** Throws a RangeError that names the first number outside its limits. */
-export function requireKit({ stove, pan, spoonM3, water, altitudeM, roomC }: Kit): void {
-  const numbers: Record<keyof typeof kitRanges, number> = {
+export function requireKit({ stove, pan, spoonM3, water, altitudeM, roomC, prices = {} }: Kit): void {
+  const numbers: Record<Exclude<keyof typeof kitRanges, 'price'>, number> = {
     ratedPowerW: stove.ratedPowerW,
     notches: stove.notches,
     diameterM: pan.diameterM,
@@ -78,8 +87,12 @@ export function requireKit({ stove, pan, spoonM3, water, altitudeM, roomC }: Kit
     altitudeM,
     roomC,
   };
-  for (const [name, [low, high]] of Object.entries(kitRanges)) {
-    requireRange(name, numbers[name as keyof typeof kitRanges], low, high);
+  for (const [name, value] of Object.entries(numbers)) {
+    const [low, high] = kitRanges[name as keyof typeof numbers];
+    requireRange(name, value, low, high);
+  }
+  for (const [thing, price] of Object.entries(prices)) {
+    if (price !== undefined) requireRange(`price of ${thing}`, price, ...kitRanges.price);
   }
 }
 

@@ -6,11 +6,22 @@ import type { Parameter, Parameters } from '../reactions/parameter.ts';
 import { cholesky, timesLower } from './cholesky.ts';
 import type { ModelParameter } from './physics.ts';
 
+/** What a check found of one number alone, whatever was known of it before: value and 10-90 % range, in the number's unit. */
+export interface Measured {
+  readonly name: ModelParameter;
+  readonly low: number;
+  readonly mid: number;
+  readonly high: number;
+}
+
 /** Where something learned came from. */
 export interface Lesson {
   readonly kind: 'cook' | 'check';
   /** The cook's id, or the check's name. */
   readonly name: string;
+  /** When it was learned, RFC 3339 in UTC. */
+  readonly at?: string | undefined;
+  readonly measured?: readonly Measured[] | undefined;
   /** Readings and other measurements that it rests on. */
   readonly observations: number;
   /** How well it went with what was known before, against 1 when all is as stated. */
@@ -78,6 +89,13 @@ export function without(learned: Learned, forgotten: readonly ModelParameter[]):
     names: kept.map((i) => learned.names[i]),
     centre: kept.map((i) => learned.centre[i]),
     covariance: kept.map((i) => kept.map((j) => learned.covariance[i][j])),
-    lessons: learned.lessons,
+    lessons: learned.lessons.flatMap((lesson) => lessonWithout(lesson, forgotten)),
   };
+}
+
+/** A check of nothing but what is forgotten is forgotten with it. */
+function lessonWithout(lesson: Lesson, forgotten: readonly ModelParameter[]): Lesson[] {
+  if (!lesson.measured) return [lesson];
+  const measured = lesson.measured.filter(({ name }) => !forgotten.includes(name));
+  return measured.length > 0 ? [{ ...lesson, measured }] : [];
 }

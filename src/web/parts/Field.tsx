@@ -14,12 +14,15 @@ interface FieldProps {
   readonly keyboard?: 'text' | 'decimal';
   readonly name: string;
   readonly wide?: boolean;
+  /** Not to be read over a shoulder. */
+  readonly secret?: boolean;
 }
 
 /** While somebody types `400`, `4` is not an error yet, ms. */
 const restMs = 600;
 
-export function Field({ label, text, onText, hint, trouble, refusal, keyboard = 'text', name, wide }: FieldProps) {
+export function Field(props: FieldProps) {
+  const { label, text, onText, hint, trouble, refusal, keyboard = 'text', name, wide, secret } = props;
   const id = useId();
   const [restedOn, setRestedOn] = useState(text);
   useEffect(() => {
@@ -35,8 +38,9 @@ export function Field({ label, text, onText, hint, trouble, refusal, keyboard = 
         id={id}
         name={name}
         value={text}
+        type={secret ? 'password' : 'text'}
         inputMode={keyboard}
-        autoComplete="off"
+        autoComplete={secret ? 'new-password' : 'off'}
         autoCapitalize="off"
         spellCheck={false}
         aria-invalid={wrong ? true : undefined}

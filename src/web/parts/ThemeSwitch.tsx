@@ -7,7 +7,7 @@ export function ThemeSwitch() {
   const [theme, setTheme] = useState(themeNow);
   return (
     <label className="theme">
-      <span className="unseen">Theme</span>
+      <span className="small quiet">Theme</span>
       <select
         value={theme}
         onChange={(event) => {

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { defaultKit } from '../../core/pan/kit.ts';
 import { defaultRequest } from '../../core/planning/request.ts';
 import { aimEntries } from '../places/desk/aimEntries.ts';
-import { kitEntries } from '../places/desk/kitEntries.ts';
+import { kitEntries } from './kit/kitEntries.ts';
 import { rewritten, type Sheet, textOf, troubles, typed } from './entry.ts';
 
 const entries = aimEntries('C');

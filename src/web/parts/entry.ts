@@ -29,6 +29,12 @@ export function typed<T>(sheet: Sheet<T>, entries: Entries<T>, field: string, te
   return { good: good.done ? good.value : sheet.good, texts };
 }
 
+/** The sheet with values that were chosen otherwise than by typing; the texts of their fields give way. */
+export function replaced<T extends object>({ good, texts }: Sheet<T>, change: Partial<T>): Sheet<T> {
+  const kept = Object.entries(texts).filter(([field]) => !(field in change));
+  return { good: { ...good, ...change }, texts: Object.fromEntries(kept) };
+}
+
 export function textOf<T>(sheet: Sheet<T>, entries: Entries<T>, field: string): string {
   return sheet.texts[field] ?? entries[field]?.show(sheet.good) ?? '';
 }

@@ -9,3 +9,7 @@ export function inUnit(celsius: number, unit: TemperatureUnit): number {
 export function degrees(celsius: number, unit: TemperatureUnit): string {
   return `${inUnit(celsius, unit).toFixed(0)} °${unit}`;
 }
+
+export function fromUnit(shown: number, unit: TemperatureUnit): number {
+  return unit === 'C' ? shown : (shown - 32) / 1.8;
+}

@@ -15,8 +15,8 @@ export interface WaterPan {
   readonly thermometerLagS: number;
 }
 
-export interface HeatingTest {
-  readonly kit: Kit;
+/** Water heated once: what was done, and what the thermometer showed. */
+export interface HeatingRun {
   readonly waterKg: number;
   /** Water and pan at the beginning, as the thermometer showed it, C. */
   readonly startC: number;
@@ -34,7 +34,8 @@ const longestStepS = 5;
 
 /** Temperature that a thermometer without offset shows at each reading, C. */
 export function heatedWaterC(
-  { kit, waterKg, settings, readings }: HeatingTest,
+  kit: Kit,
+  { waterKg, settings, readings }: HeatingRun,
   pan: WaterPan,
   startC: number,
 ): Float64Array {

@@ -1,8 +1,8 @@
 /** A pan line on screen: as wide as its place, with a cross-hair that follows pointer, touch and arrow keys, and its words. */
-import { type KeyboardEvent, type PointerEvent, useMemo, useState } from 'react';
+import { type KeyboardEvent, type PointerEvent, type ReactNode, useMemo, useState } from 'react';
 import { useTemperatureUnit } from '../TemperatureUnit.tsx';
 import { CrossHair } from './CrossHair.tsx';
-import { layoutFor } from './layout.ts';
+import { type Layout, layoutFor } from './layout.ts';
 import { momentAt, sentenceOf } from './moment.ts';
 import { PanLine } from './PanLine.tsx';
 import type { Bands, Picture } from './picture.ts';
@@ -13,6 +13,8 @@ interface FigureProps {
   readonly picture: Picture;
   readonly bands: Bands | undefined;
   readonly summary: string;
+  /** What lies over the line to be taken hold of. */
+  readonly hand?: (layout: Layout) => ReactNode;
 }
 
 const minuteS = 60;
@@ -25,7 +27,7 @@ const stepsByKey: Readonly<Record<string, number>> = {
   PageDown: -10,
 };
 
-export function PanLineFigure({ picture, bands, summary }: FigureProps) {
+export function PanLineFigure({ picture, bands, summary, hand }: FigureProps) {
   const { unit } = useTemperatureUnit();
   const [frame, width] = useWidth();
   const [pointedS, setPointedS] = useState<number>();
@@ -51,26 +53,29 @@ export function PanLineFigure({ picture, bands, summary }: FigureProps) {
     <figure className="pan-figure screen">
       <figcaption>{summary}</figcaption>
       <Readout moment={moment} resting={pointedS === undefined} />
-      <div
-        ref={frame}
-        className="pan-frame"
-        role="slider"
-        tabIndex={0}
-        aria-label="Time along the pan line"
-        aria-orientation="horizontal"
-        aria-valuemin={0}
-        aria-valuemax={Math.round(endS)}
-        aria-valuenow={Math.round(timeS)}
-        aria-valuetext={sentenceOf(moment, unit)}
-        onPointerMove={point}
-        onPointerDown={point}
-        onPointerLeave={(event) => event.pointerType === 'mouse' && setPointedS(undefined)}
-        onKeyDown={press}
-      >
-        <svg width={layout.width} height={layout.height} aria-hidden="true">
-          <PanLine picture={picture} bands={bands} layout={layout} unit={unit} />
-          {pointedS !== undefined && <CrossHair moment={moment} layout={layout} />}
-        </svg>
+      <div className="pan-hands">
+        <div
+          ref={frame}
+          className="pan-frame"
+          role="slider"
+          tabIndex={0}
+          aria-label="Time along the pan line"
+          aria-orientation="horizontal"
+          aria-valuemin={0}
+          aria-valuemax={Math.round(endS)}
+          aria-valuenow={Math.round(timeS)}
+          aria-valuetext={sentenceOf(moment, unit)}
+          onPointerMove={point}
+          onPointerDown={point}
+          onPointerLeave={(event) => event.pointerType === 'mouse' && setPointedS(undefined)}
+          onKeyDown={press}
+        >
+          <svg width={layout.width} height={layout.height} aria-hidden="true">
+            <PanLine picture={picture} bands={bands} layout={layout} unit={unit} />
+            {pointedS !== undefined && <CrossHair moment={moment} layout={layout} />}
+          </svg>
+        </div>
+        {hand?.(layout)}
       </div>
       <p className="small quiet">
         The ribbon is the syrup as a film of 1 mm on white. Its upper strand is the pale end, the middle what is

@@ -1,25 +1,18 @@
 /** The kit: which one, what it is, and keeping its changes. */
 import { useEffect, useState } from 'react';
 import type { KitRecord } from '../../../api/kit.ts';
-import type { Kit } from '../../../core/pan/kit.ts';
 import { formatSpoon } from '../../../core/units/formatSpoon.ts';
 import { Choice } from '../../parts/Choice.tsx';
-import type { Entries, Sheet } from '../../parts/entry.ts';
-import { KitFields } from './KitFields.tsx';
-import { KitKeeping } from './KitKeeping.tsx';
-import { materialNames, stoveNames } from './kitNames.ts';
-import type { KeptKits } from './useKeptKits.ts';
+import { KeepKit } from '../../parts/kit/KeepKit.tsx';
+import { KitFields, type KitFieldsProps } from '../../parts/kit/KitFields.tsx';
+import { materialNames, stoveNames } from '../../parts/kit/kitNames.ts';
+import type { KitKeeping } from '../../parts/kit/useKitKeeping.ts';
 
-export interface KitFormProps {
-  readonly sheet: Sheet<Kit>;
-  readonly entries: Entries<Kit>;
-  readonly refusals: Readonly<Record<string, string>>;
-  readonly onText: (field: string, text: string) => void;
-  readonly onChange: (kit: Kit) => void;
+interface KitFormProps extends KitFieldsProps {
   readonly kits: readonly KitRecord[];
   readonly chosen: string | undefined;
   readonly onChoose: (id: string) => void;
-  readonly keeping: KeptKits;
+  readonly keeping: KitKeeping;
 }
 
 const unkept = '';
@@ -55,7 +48,7 @@ export function KitForm(props: KitFormProps) {
         <summary>Change the kit</summary>
         <KitFields {...props} />
       </details>
-      <KitKeeping keeping={props.keeping} />
+      <KeepKit keeping={props.keeping} />
     </form>
   );
 }

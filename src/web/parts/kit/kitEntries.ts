@@ -1,9 +1,9 @@
 /** The fields of a kit: what each is called, how it is typed, and its limits. */
 import { type Kit, kitRanges as ranges } from '../../../core/pan/kit.ts';
 import { formatSpoon } from '../../../core/units/formatSpoon.ts';
-import type { Entries } from '../../parts/entry.ts';
-import { nameEntry, plainEntry, quantityEntry } from '../../parts/numberEntry.ts';
-import type { TemperatureUnit } from '../../parts/temperature.ts';
+import type { Entries } from '../entry.ts';
+import { nameEntry, plainEntry, quantityEntry } from '../numberEntry.ts';
+import type { TemperatureUnit } from '../temperature.ts';
 
 const stove = (field: 'ratedPowerW' | 'notches') => ({
   get: (kit: Kit) => kit.stove[field],
