@@ -1,11 +1,18 @@
 /** `umberpan serve`: the app and its API, on this machine alone unless told otherwise. */
-import { homedir } from 'node:os';
 import type { Command } from 'commander';
 import { InvalidArgumentError, Option } from 'commander';
+import type { DeviceRole } from '../api/device.ts';
+import { deviceRoles } from '../api/device.ts';
+import type { Running } from '../server/start.ts';
+import { folderOf } from './dataOption.ts';
+import { write } from './output.ts';
 
 interface ServeOptions {
   readonly port: number;
   readonly host: string;
+  readonly lan?: true;
+  readonly https?: boolean;
+  readonly pair?: DeviceRole;
   readonly name: string[];
   readonly data?: string;
 }
@@ -17,25 +24,48 @@ export function register(program: Command): void {
     .addOption(
       new Option('--port <number>', '0 lets the system choose').env('UMBERPAN_PORT').default(8327).argParser(port),
     )
-    .option('--host <address>', 'address to listen at; 0.0.0.0 lets every device on your network in', '127.0.0.1')
+    .option('--lan', 'let paired devices on your network in')
+    .addOption(new Option('--host <address>', 'one address to listen at').default('127.0.0.1').conflicts('lan'))
+    .option('--https', 'encrypted, for devices that trust this machine (see `umberpan trust`)')
+    .addOption(new Option('--pair <role>', 'print a code that lets a device in with this role').choices(deviceRoles))
     .option('--name <name>', 'a further name that devices reach this machine by (may be repeated)', collect, [])
     .option('--data <folder>', 'where kits, plans and cooks are kept (or UMBERPAN_DATA)')
-    .addHelpText('after', '\nExamples:\n  umberpan serve\n  umberpan serve --host 0.0.0.0 --name kitchen.local')
+    .addHelpText(
+      'after',
+      '\nExamples:\n  umberpan serve\n  umberpan serve --lan\n  umberpan serve --lan --name pan.home',
+    )
     .action(serve);
 }
 
-async function serve({ port, host, name, data }: ServeOptions): Promise<void> {
+async function serve({ port, host, lan, https = false, pair, name, data }: ServeOptions): Promise<void> {
   // Loaded here, so that the other commands need not wait for a server that they do not use.
-  const [{ startServer }, { dataFolder }] = await Promise.all([
-    import('../server/start.ts'),
-    import('../server/dataFolder.ts'),
-  ]);
-  const folder = data ?? dataFolder(process.env, process.platform, homedir());
-  const { address, stop } = await startServer({ data: folder, host, port, names: name });
-  console.log(`Umberpan is at ${address}`);
-  if (!isLoopback(host))
-    console.error('Everyone on this network can read and change what is kept here, and steer a cook.');
-  stopOnSignals(stop);
+  const { startServer } = await import('../server/start.ts');
+  const running = await startServer({ data: folderOf(data), host: lan ? '0.0.0.0' : host, port, names: name, https });
+  console.log(`Umberpan is at ${running.address}`);
+  if (running.addresses.length > 0) await tellNetwork(running, https, pair);
+  stopOnSignals(running.stop);
+}
+
+/** What an open door means, and a code to pair with: the code on a screen only, or when asked for, so that it ends in no log. */
+async function tellNetwork({ addresses, hasKeeper, invite }: Running, https: boolean, pair: DeviceRole | undefined) {
+  write(`Devices on your network reach it at ${addresses.join(' or ')}`);
+  write('Only devices that you pair are let in. Whoever uses this machine itself needs no code.');
+  if (!https) write('What is sent can be read by others on your network: `umberpan trust` tells of --https.');
+  const role = pair ?? (process.stdout.isTTY ? (hasKeeper ? 'cook' : 'keeper') : undefined);
+  if (!role) return write('Codes are made on the page Devices, on this machine.');
+  const link = invite(role) ?? '';
+  write(
+    `\n${await pictureOf(link)}\n\n${link}\nPairs one device as ${role}, once, within 10 minutes. More codes: the page Devices.`,
+  );
+}
+
+/** Dark on a light ground, as readers expect, whatever colours the screen has. */
+async function pictureOf(link: string): Promise<string> {
+  const [{ renderUnicodeCompact }, { styleText }] = await Promise.all([import('uqr'), import('node:util')]);
+  const shape = { border: 2, ecc: 'M' } as const;
+  if (!process.stdout.isTTY || process.env['NO_COLOR']) return renderUnicodeCompact(link, shape);
+  const lines = renderUnicodeCompact(link, { ...shape, invert: true }).split('\n');
+  return lines.map((line) => styleText(['black', 'bgWhiteBright'], line)).join('\n');
 }
 
 function stopOnSignals(stop: () => Promise<void>) {
@@ -46,10 +76,6 @@ function stopOnSignals(stop: () => Promise<void>) {
       void stop();
     });
   }
-}
-
-function isLoopback(host: string) {
-  return host === 'localhost' || host === '::1' || host.startsWith('127.');
 }
 
 function port(text: string): number {

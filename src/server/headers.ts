@@ -1,6 +1,7 @@
 /** What every answer says about how a browser may use it: only our own scripts and styles, no framing, nothing sent elsewhere. */
 import helmet from '@fastify/helmet';
 import type { FastifyInstance } from 'fastify';
+import { isLoopbackHost } from './guards/loopback.ts';
 
 const SELF = ["'self'"];
 const NONE = ["'none'"];
@@ -25,6 +26,9 @@ const directives = {
 const PERMISSIONS =
   'camera=(self), screen-wake-lock=(self), serial=(self), microphone=(), geolocation=(), payment=(), usb=()';
 
+/** What counts for pages over https or of this machine alone. */
+const ONLY_TRUSTWORTHY = ['cross-origin-opener-policy', 'origin-agent-cluster'];
+
 export async function sendHeaders(app: FastifyInstance) {
   await app.register(helmet, {
     contentSecurityPolicy: { useDefaults: false, directives },
@@ -37,6 +41,10 @@ export async function sendHeaders(app: FastifyInstance) {
     xFrameOptions: { action: 'deny' },
   });
   app.addHook('onRequest', async (request, reply) => {
+    // Over plain http in a network browsers take these for a mistake, and say so in the console.
+    if (request.protocol === 'http' && !isLoopbackHost(request.headers.host)) {
+      for (const header of ONLY_TRUSTWORTHY) reply.removeHeader(header);
+    }
     reply.header('permissions-policy', PERMISSIONS);
     if (request.url.startsWith('/api/')) reply.header('cache-control', 'no-store');
   });

@@ -1,4 +1,6 @@
 /** Refusals and failures on their way out: everything that is thrown becomes one problem document (RFC 9457). */
+import { randomUUID } from 'node:crypto';
+import type { Socket } from 'node:net';
 import type { FastifyError, FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
 import { fieldErrors } from '../api/fieldError.ts';
 import type { Problem, ProblemKind } from '../api/problem.ts';
@@ -6,8 +8,8 @@ import { problemKinds } from '../api/problem.ts';
 import { z } from '../api/zod.ts';
 import { StorageFailing } from './cooking/logbook.ts';
 
-/** When to come back after a refusal that will pass, s. */
-const retryAfterS = 5;
+/** When to come back after a refusal that will pass, s, unless the refusal says. */
+const usualRetryAfterS = 5;
 
 declare module 'fastify' {
   interface FastifyContextConfig {
@@ -23,11 +25,13 @@ export class Refusal extends Error {
   override readonly name = 'Refusal';
   readonly kind: ProblemKind;
   readonly more: More;
+  readonly retryAfterS: number;
 
-  constructor(kind: ProblemKind, detail: string, more: More = {}) {
+  constructor(kind: ProblemKind, detail: string, more: More = {}, retryAfterS = usualRetryAfterS) {
     super(detail);
     this.kind = kind;
     this.more = more;
+    this.retryAfterS = retryAfterS;
   }
 }
 
@@ -41,6 +45,29 @@ export function answerUnroutable(error: FastifyError, request: FastifyRequest, r
   return sendProblem(request, reply, refusal);
 }
 
+/**
+ * Refuses what is no request yet: too slow, too long in its head, or not HTTP. There is nothing but the socket to answer on
+ * (nodejs.org/api/http.html, event `clientError`).
+ */
+export function answerUnreadable(error: NodeJS.ErrnoException, socket: Socket) {
+  if (!socket.writable || error.code === 'ECONNRESET') return socket.destroy();
+  const refusal =
+    error.code === 'ERR_HTTP_REQUEST_TIMEOUT'
+      ? new Refusal('too-slow', 'The whole request has to come within 10 s, its head and its body.')
+      : error.code === 'HPE_HEADER_OVERFLOW'
+        ? new Refusal('headers-too-large', 'The head of a request may have up to 16 kB.')
+        : new Refusal('bad-request', 'This is not HTTP as RFC 9112 wants it.');
+  const { status, title } = problemKinds[refusal.kind];
+  const body = JSON.stringify(problemOf(refusal, randomUUID()));
+  const head = [
+    `HTTP/1.1 ${status} ${title}`,
+    'content-type: application/problem+json',
+    `content-length: ${Buffer.byteLength(body)}`,
+    'connection: close',
+  ];
+  return socket.end(`${head.join('\r\n')}\r\n\r\n${body}`);
+}
+
 export function answerWithProblems(app: FastifyInstance) {
   app.setErrorHandler((error, request, reply) => {
     const refusal = isMediaType(error) ? wrongMediaType(request, reply) : refusalFor(error as FastifyError);
@@ -49,19 +76,19 @@ export function answerWithProblems(app: FastifyInstance) {
   });
 }
 
-export function sendProblem(request: FastifyRequest, reply: FastifyReply, { kind, message, more }: Refusal) {
-  const { status, title } = problemKinds[kind];
-  const problem: Problem = {
-    type: `/api/problems#${kind}`,
-    title,
-    status,
-    detail: message,
-    instance: `urn:uuid:${request.id}`,
-    ...more,
-  };
-  if (status === 503 || status === 429) reply.header('retry-after', String(retryAfterS));
+export function sendProblem(request: FastifyRequest, reply: FastifyReply, refusal: Refusal) {
+  const problem = problemOf(refusal, request.id);
+  const { status } = problem;
+  if (status === 503 || status === 429) reply.header('retry-after', String(refusal.retryAfterS));
+  // RFC 6750, section 3.
+  if (status === 401) reply.header('www-authenticate', 'Bearer');
   // As text, so that a route's own response schema is not asked about it.
   return reply.code(status).type('application/problem+json').send(JSON.stringify(problem));
+}
+
+function problemOf({ kind, message, more }: Refusal, id: string): Problem {
+  const { status, title } = problemKinds[kind];
+  return { type: `/api/problems#${kind}`, title, status, detail: message, instance: `urn:uuid:${id}`, ...more };
 }
 
 /** Fastify's and the drivers' own codes, in our kinds; anything unforeseen is `failed`, without its message. */

@@ -1,7 +1,15 @@
 /** Starts the server on a data folder and stops it again, leaving the store closed. */
-import { hostname, networkInterfaces } from 'node:os';
+
+import type { DeviceRole } from '../api/device.ts';
 import { damageOfNewestCook } from './cooking/damage.ts';
+import { steadyClock } from './cooking/steadyClock.ts';
+import { bracketed, isEvery, namesFor, namesOnNetwork } from './devices/addresses.ts';
+import { openInvitations } from './devices/invitations.ts';
+import { certificateFor, readAuthority } from './devices/trust.ts';
+import { loopbackHosts } from './guards/loopback.ts';
+import { pairingLink } from './routes/devices.ts';
 import { buildServer } from './server.ts';
+import { allDevices } from './store/devices.ts';
 import { openStore } from './store/store.ts';
 
 export interface StartOptions {
@@ -10,20 +18,42 @@ export interface StartOptions {
   /** 0 lets the system choose. */
   readonly port: number;
   readonly names: readonly string[];
+  /** By the authority in the data folder. */
+  readonly https?: boolean;
 }
 
 export interface Running {
   /** Where to point a browser on this machine. */
   readonly address: string;
+  /** Where devices on the network reach it, the likeliest first. */
+  readonly addresses: readonly string[];
+  /** Whether somebody with all rights is let in yet. */
+  readonly hasKeeper: boolean;
+  /** A link that lets one device in. */
+  invite(role: DeviceRole): string | undefined;
   stop(): Promise<void>;
 }
 
-export async function startServer({ data, host, port, names }: StartOptions): Promise<Running> {
+export async function startServer({ data, host, port, names, https = false }: StartOptions): Promise<Running> {
   const store = await openStore(data);
   let close = (): Promise<void> => store.close();
   try {
-    const logger = { level: 'warn', stream: process.stderr };
-    const app = await buildServer({ store, names: [...names, ...namesOf(host)], logger });
+    const known = [...names, ...namesFor(host)];
+    const clock = steadyClock();
+    const invitations = openInvitations(clock.nowMs);
+    const authority = readAuthority(data);
+    if (https && !authority) throw new Error('There is no authority to vouch for it yet. Run: umberpan trust');
+    let addresses: readonly string[] = [];
+    const app = await buildServer({
+      store,
+      clock,
+      invitations,
+      names: known,
+      addresses: () => addresses,
+      authority: authority?.cert,
+      logger: { level: 'warn', stream: process.stderr },
+      ...(https && authority && { tls: await certificateFor(authority, [...loopbackHosts, ...known], new Date()) }),
+    });
     app.addHook('onClose', () => store.close());
     // From here on the app has clocks of its own, which would keep a process alive that failed to listen.
     close = () => app.close();
@@ -32,9 +62,17 @@ export async function startServer({ data, host, port, names }: StartOptions): Pr
     await app.listen({ host, port });
     const bound = app.server.address();
     const boundPort = bound && typeof bound === 'object' ? bound.port : port;
-    const address = `http://${isEvery(host) ? 'localhost' : bracketed(host)}:${boundPort}/`;
+    const addressOf = (name: string) => `${https ? 'https' : 'http'}://${name}:${boundPort}/`;
+    const address = addressOf(isEvery(host) ? 'localhost' : bracketed(host));
+    addresses = namesOnNetwork(host, names).map(addressOf);
     store.tellAddress(address);
-    return { address, stop: close };
+    return {
+      address,
+      addresses,
+      hasKeeper: (await allDevices(store.db)).some(({ role }) => role === 'keeper'),
+      invite: (role) => addresses[0] && pairingLink(addresses[0], invitations.invite({ role, hours: null }).code),
+      stop: close,
+    };
   } catch (error) {
     await close();
     throw isPortTaken(error)
@@ -45,19 +83,4 @@ export async function startServer({ data, host, port, names }: StartOptions): Pr
 
 function isPortTaken(error: unknown) {
   return error instanceof Error && 'code' in error && error.code === 'EADDRINUSE';
-}
-
-/** An address that stands for all of the machine's is reached by each of them, and by the machine's name. */
-function namesOf(host: string): string[] {
-  if (!isEvery(host)) return [bracketed(host)];
-  const own = Object.values(networkInterfaces()).flatMap((addresses) => addresses ?? []);
-  return [hostname(), `${hostname()}.local`, ...own.map(({ address }) => bracketed(address))];
-}
-
-function isEvery(host: string) {
-  return host === '0.0.0.0' || host === '::';
-}
-
-function bracketed(address: string) {
-  return address.includes(':') ? `[${address}]` : address;
 }

@@ -1,7 +1,7 @@
 /** The days on which a glass asks to be tasted, for a calendar. */
 import type { GlassRecord } from '../../api/glass.ts';
 import { remindersFrom } from '../../core/beer/reminders.ts';
-import { descriptors } from '../../core/beer/tasting.ts';
+import { descriptors } from '../../core/lot/taste.ts';
 import { type CalendarDay, icalendar } from './icalendar.ts';
 
 /** None before the beer was bottled. */

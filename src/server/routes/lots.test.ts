@@ -8,6 +8,8 @@ type App = Awaited<ReturnType<typeof testServer>>;
 const around = (mid: number) => ({ low: 0.9 * mid, mid, high: 1.1 * mid });
 const shards: NewLot = {
   name: 'Plum shards',
+  origin: 'cooked',
+  alkali: { substance: 'sodiumHydroxide', gramsPerKgSucrose: 5 },
   cookId: randomUUID(),
   planId: null,
   madeAt: '2030-03-01T18:40:00.000Z',
@@ -134,6 +136,37 @@ it('takes no change of what was believed at the pour', async () => {
   const answer = await change(app, id, { name: 'A', weighedKg: null, expected }, '"1"');
   expect(answer.statusCode).toBe(400);
   expect(answer.json().errors[0].field).toBe('expected');
+});
+
+it('is told of the alkali later, and fills in what an older client leaves out', async () => {
+  const app = await testServer();
+  const { alkali: _, origin: __, ...older } = shards;
+  const { id, lot } = (await make(app, older)).json();
+  expect(lot).toMatchObject({ alkali: null, origin: 'cooked' });
+  const lime = { substance: 'calciumHydroxide', gramsPerKgSucrose: 4 };
+  const changed = await change(app, id, { name: 'A', weighedKg: null, alkali: lime }, '"1"');
+  expect(changed.json().lot.alkali).toEqual(lime);
+  const renamed = await change(app, id, { name: 'B', weighedKg: null }, '"2"');
+  expect(renamed.json().lot).toMatchObject({ name: 'B', alkali: lime });
+});
+
+it('takes a lot off the shelf and puts it back; its address tells all the while', async () => {
+  const app = await testServer();
+  const { id } = (await make(app)).json();
+  const url = `/api/lots/${id}`;
+  const off = () => app.inject({ method: 'DELETE', url });
+  expect((await off()).statusCode).toBe(204);
+  expect((await app.inject('/api/lots')).json()).toEqual({ lots: [] });
+  const { removed } = (await app.inject(url)).json();
+  expect(removed).toMatch(/Z$/);
+  expect((await off()).statusCode).toBe(204);
+  expect((await app.inject(url)).json().removed).toBe(removed);
+  const back = await app.inject({ method: 'POST', url: `${url}/restore` });
+  expect(back.json()).toMatchObject({ id, version: 1, removed: null, lot: shards });
+  expect((await app.inject('/api/lots')).json().lots).toHaveLength(1);
+  const nobody = `/api/lots/${randomUUID()}`;
+  expect((await app.inject({ method: 'DELETE', url: nobody })).statusCode).toBe(404);
+  expect((await app.inject({ method: 'POST', url: `${nobody}/restore` })).statusCode).toBe(404);
 });
 
 it('names a page size that is not as allowed', async () => {

@@ -6,7 +6,7 @@ import { countInText, recordId } from '../../api/field.ts';
 import { type LotRecord, lotChangeSchema, lotRecordSchema, newLotSchema } from '../../api/lot.ts';
 import { z } from '../../api/zod.ts';
 import { Refusal } from '../problem.ts';
-import { changeLot, createLot, findLot, listLots } from '../store/lots.ts';
+import { changeLot, createLot, findLot, listLots, shelveLot } from '../store/lots.ts';
 import type { Store } from '../store/store.ts';
 import { byId, problem, withKey } from './respond.ts';
 import { versionOf, withVersion } from './version.ts';
@@ -24,7 +24,7 @@ export function lotRoutes(instance: FastifyInstance, { db }: Store) {
     '/api/lots',
     {
       schema: {
-        summary: 'Lots, newest first',
+        summary: 'Lots on the shelf, newest first',
         querystring: page,
         response: { 200: z.object({ lots: z.array(lotRecordSchema) }), default: problem },
       },
@@ -33,7 +33,7 @@ export function lotRoutes(instance: FastifyInstance, { db }: Store) {
   );
 
   app.get('/api/lots/:id', { schema: { summary: 'One lot', params: byId, response: one } }, async (request, reply) =>
-    tagged(reply, (await findLot(db, request.params.id)) ?? missing(request.params.id)),
+    tagged(reply, (await findLot(db, request.params.id)) ?? noLot(request.params.id)),
   );
 
   app.post(
@@ -60,7 +60,7 @@ export function lotRoutes(instance: FastifyInstance, { db }: Store) {
     '/api/lots/:id',
     {
       schema: {
-        summary: 'Change the name or the weight of a lot',
+        summary: 'Change the name, the weight or the alkali of a lot',
         params: byId,
         headers: withVersion,
         body: lotChangeSchema,
@@ -70,11 +70,32 @@ export function lotRoutes(instance: FastifyInstance, { db }: Store) {
     async (request, reply) => {
       const { id } = request.params;
       const yourVersion = versionOf(request.headers['if-match']);
-      const result = (await changeLot(db, id, yourVersion, request.body, new Date())) ?? missing(id);
+      const result = (await changeLot(db, id, yourVersion, request.body, new Date())) ?? noLot(id);
       if (result.changed) return tagged(reply, result.record);
       const detail = `You changed version ${yourVersion}; the lot is at version ${result.record.version} now.`;
       throw new Refusal('version-conflict', detail, { yourVersion, current: result.record });
     },
+  );
+
+  app.delete(
+    '/api/lots/:id',
+    {
+      schema: {
+        summary: 'Take a lot off the shelf; it can be put back',
+        params: byId,
+        response: { 204: z.null(), default: problem },
+      },
+    },
+    async ({ params: { id } }, reply) => {
+      if (!(await shelveLot(db, id, new Date()))) noLot(id);
+      return reply.code(204).send(null);
+    },
+  );
+
+  app.post(
+    '/api/lots/:id/restore',
+    { schema: { summary: 'Put a lot back on the shelf', params: byId, response: one } },
+    async ({ params: { id } }, reply) => tagged(reply, (await shelveLot(db, id, null)) ?? noLot(id)),
   );
 }
 
@@ -83,6 +104,6 @@ function tagged(reply: FastifyReply, record: LotRecord): LotRecord {
   return record;
 }
 
-function missing(id: string): never {
+export function noLot(id: string): never {
   throw new Refusal('not-found', `There is no lot ${id}.`);
 }

@@ -6,9 +6,8 @@ import { exactly, personsName, recordId } from '../../api/field.ts';
 import { refusal } from '../../api/refusalWords.ts';
 import { z } from '../../api/zod.ts';
 import { type ReadingUnit, readingUnits } from '../../core/log/bodies.ts';
-import { readingAsReceived } from '../../core/log/readingAsReceived.ts';
 import { unitSpelled } from '../../core/units/unitLookup.ts';
-import type { Logbook } from '../cooking/logbook.ts';
+import type { Intake } from '../inputs/intake.ts';
 import { Refusal } from '../problem.ts';
 import { findCook, runningCooks } from '../store/cooks.ts';
 import type { Store } from '../store/store.ts';
@@ -38,7 +37,7 @@ const asJson = exactly({
 });
 const asText = z.object({ ...settings, unit });
 
-export function readingsRoute(instance: FastifyInstance, { db }: Store, logbook: Logbook) {
+export function readingsRoute(instance: FastifyInstance, { db }: Store, intake: Intake) {
   // In a scope of its own: nowhere else is plain text taken.
   instance.register(async (scope) => {
     scope.addContentTypeParser('text/plain', { parseAs: 'string', bodyLimit: 1024 }, (_, body, done) =>
@@ -63,8 +62,8 @@ export function readingsRoute(instance: FastifyInstance, { db }: Store, logbook:
         const { body, query } = request;
         const given = typeof body === 'string' ? { ...asText.parse(query), value: body } : asJson.parse(body);
         const cook = await cookFor(given.cook);
-        const reading = readingAsReceived(given.probe, given.value, given.unit as ReadingUnit);
-        const appended = await logbook.append(cook, [logbook.make(cook, 'reading', reading)]);
+        const marked = intake.mark('http', given.probe, given.value, given.unit as ReadingUnit);
+        const appended = await intake.write(cook, marked);
         if (appended.outcome === 'differs') throw new Error('A new event has the id of another.');
         reply.code(201);
         return receiptsOf(appended)[0];

@@ -2,7 +2,7 @@ import { randomUUID } from 'node:crypto';
 import { expect, it } from 'vitest';
 import { testServer } from '../../../test/testServer.ts';
 import type { NewTasting } from '../../api/tasting.ts';
-import { descriptors } from '../../core/beer/tasting.ts';
+import { descriptors } from '../../core/lot/taste.ts';
 
 type App = Awaited<ReturnType<typeof testServer>>;
 

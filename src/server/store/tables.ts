@@ -39,6 +39,14 @@ export interface EventTable {
   hash: string;
 }
 
+/** What lists show of a cook, derived from its events up to `lastSeq` in the form that `form` counts. */
+export interface CookSummaryTable {
+  cook: string;
+  lastSeq: number;
+  form: number;
+  body: string;
+}
+
 export interface LotTable {
   id: string;
   name: string;
@@ -49,6 +57,15 @@ export interface LotTable {
   version: number;
   created: string;
   updated: string;
+  removed: string | null;
+}
+
+export interface LotNoteTable {
+  id: string;
+  lot: string;
+  at: string;
+  body: string;
+  created: string;
 }
 
 export interface GlassTable {
@@ -68,12 +85,33 @@ export interface TastingTable {
   created: string;
 }
 
+/** A device that was let in; the token itself is known to the device alone. */
+export interface DeviceTable {
+  id: string;
+  name: string;
+  role: 'keeper' | 'cook' | 'reader' | 'probe';
+  tokenHash: string;
+  paired: string;
+  lastSeen: string;
+  expires: string | null;
+}
+
+export interface InputTable {
+  id: string;
+  body: string;
+  created: string;
+}
+
 export interface Tables {
   kit: KitTable;
   plan: PlanTable;
   cook: CookTable;
   event: EventTable;
+  cook_summary: CookSummaryTable;
   lot: LotTable;
+  lot_note: LotNoteTable;
   glass: GlassTable;
   tasting: TastingTable;
+  device: DeviceTable;
+  input: InputTable;
 }

@@ -1,5 +1,6 @@
 /** Questions to the server, and what became of them: an answer, a problem it names, or no server. */
 import type { Problem } from '../../api/problem.ts';
+import { ask } from './pass.ts';
 
 /** The server refused or failed, and says why. */
 export class ProblemError extends Error {
@@ -28,7 +29,7 @@ export async function answerTo<T>(
   address: string,
   { method = 'GET', headers = {}, body, patienceMs }: Question = {},
 ): Promise<T> {
-  const answer = await fetch(address, {
+  const answer = await ask(address, {
     method,
     headers: {
       accept: 'application/json',

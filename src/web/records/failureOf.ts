@@ -6,7 +6,8 @@ export function failureOf(error: unknown, what: string): string {
   if (!(error instanceof ProblemError)) {
     return `${what}: the server is not reached. Nothing is lost; try again when it is back.`;
   }
-  const { errors, title } = error.problem;
+  const { errors, title, status } = error.problem;
+  if (status === 401) return `${what}: this device is not paired, or was let out. Pair it on the page Devices.`;
   if (errors?.some(({ field }) => field === 'kitId')) {
     return `${what}: the kit was deleted in the meantime. Save the kit as another, then try again.`;
   }

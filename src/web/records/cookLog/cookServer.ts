@@ -2,6 +2,7 @@
 import type { StorageState } from '../../../api/cook.ts';
 import type { LogEvent, StampedEvent } from '../../../core/log/event.ts';
 import { answerTo } from '../answer.ts';
+import { openStream } from '../eventStream.ts';
 import type { Receipt } from './heldEvent.ts';
 import type { AskTime } from './serverClock.ts';
 
@@ -46,22 +47,11 @@ export function cookServer(cook: string): CookServer {
       }),
     send: (events) => answerTo(`${address}/events`, { method: 'POST', body: events, patienceMs }),
     eventsSince: (since) => answerTo(`${address}/events?since=${since}`, { patienceMs }),
-    follow(since, listener) {
-      const stream = new EventSource(`${address}/live?since=${since}`);
-      const on = <T>(name: string, told: (data: T) => void) =>
-        stream.addEventListener(name, ({ data }: MessageEvent<string>) => told(JSON.parse(data)));
-      on('logged', listener.logged);
-      on('pending', listener.pending);
-      on('beat', listener.beat);
-      on('storage', listener.storage);
-      on('snapshot', listener.putBack);
-      // The browser's own coming back would ask for what was missed before the last stream, not before this break.
-      stream.onerror = () => {
-        stream.close();
-        listener.broken();
-      };
-      return () => stream.close();
-    },
+    follow: (since, { logged, pending, beat, storage, putBack, broken }) =>
+      openStream(`${address}/live?since=${since}`, {
+        told: { logged, pending, beat, storage, snapshot: putBack },
+        broken,
+      }),
   };
 }
 

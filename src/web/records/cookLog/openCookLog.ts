@@ -1,9 +1,10 @@
 /** The logs of this browser: begun, opened and listed. */
 import type { Begun } from '../../../core/log/bodies.ts';
+import type { LogEvent } from '../../../core/log/event.ts';
 import { newId } from '../newId.ts';
 import { type CookLog, cookLog, type Tabs } from './cookLog.ts';
 import { askTime, cookServer } from './cookServer.ts';
-import type { CookStore, KeptCook } from './cookStore.ts';
+import { begunAmong, type CookStore, type EventDraft, type KeptCook } from './cookStore.ts';
 import { browserClocks } from './deviceClock.ts';
 import type { HeldEvent } from './heldEvent.ts';
 import { indexedStore } from './indexedStore.ts';
@@ -52,10 +53,22 @@ export async function beginCook(begun: Begun): Promise<CookLog> {
   return openCookLog(cook);
 }
 
+/** Keeps a cook that is over, and that another clock made, as this device's own. */
+export async function keepHere(drafts: readonly EventDraft[]): Promise<void> {
+  const store = await browserStore();
+  const [begun] = begunAmong(await store.append(drafts));
+  if (begun) await store.noteCook({ ...begun, ended: 'done' });
+}
+
 /** The cooks that this device holds, the newest first. */
 export async function cooksHere(): Promise<readonly KeptCook[]> {
   const cooks = await (await browserStore()).cooks();
   return cooks.sort((a, b) => (a.beganAt < b.beganAt ? 1 : -1));
+}
+
+/** What this device holds of a cook, without opening its log: to look at, not to write. */
+export async function eventsHere(cook: string): Promise<readonly LogEvent[]> {
+  return (await (await browserStore()).read(cook)).held.map(({ event }) => event);
 }
 
 function tabsOf(cook: string): Tabs {

@@ -1,0 +1,33 @@
+/** The names and addresses by which this machine is reached. */
+import { hostname, type NetworkInterfaceInfo, networkInterfaces } from 'node:os';
+
+/** An address that stands for all of the machine's. */
+export function isEvery(host: string): boolean {
+  return host === '0.0.0.0' || host === '::';
+}
+
+function isOnlyThisMachine(host: string): boolean {
+  return host === 'localhost' || host === '::1' || host.startsWith('127.');
+}
+
+export function bracketed(address: string): string {
+  return address.includes(':') ? `[${address}]` : address;
+}
+
+/** By which a server that listens at `host` is asked, as a Host header says it. */
+export function namesFor(host: string, own = networkInterfaces()): string[] {
+  if (!isEvery(host)) return [bracketed(host)];
+  return [hostname(), `${hostname()}.local`, ...all(own).map(({ address }) => bracketed(address))];
+}
+
+/** Those that a phone at home would use, the likeliest first: one's own names, addresses of the home network, the machine's name. */
+export function namesOnNetwork(host: string, given: readonly string[], own = networkInterfaces()): string[] {
+  if (isOnlyThisMachine(host)) return [];
+  if (!isEvery(host)) return [...given, bracketed(host)];
+  const addresses = all(own).filter(({ internal, family }) => !internal && family === 'IPv4');
+  return [...given, ...addresses.map(({ address }) => address), `${hostname()}.local`];
+}
+
+function all(own: NodeJS.Dict<NetworkInterfaceInfo[]>): NetworkInterfaceInfo[] {
+  return Object.values(own).flatMap((addresses) => addresses ?? []);
+}

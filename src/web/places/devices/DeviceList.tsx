@@ -1,0 +1,47 @@
+/** Everybody who is let in, and the way to let them out. */
+import type { Device } from '../../../api/device.ts';
+import { failureOf } from '../../records/failureOf.ts';
+import { useDevices, useLetOut } from './useDevices.ts';
+import { momentWords, roleNames } from './words.ts';
+
+export function DeviceList() {
+  const { data: devices = [], error } = useDevices();
+  const letOut = useLetOut();
+  const trouble = letOut.error ?? error;
+  return (
+    <section aria-labelledby="let-in">
+      <h2 id="let-in">Let in</h2>
+      {devices.length === 0 && <p className="quiet">No other device yet.</p>}
+      <ul className="device-list">
+        {devices.map((device) => (
+          <li key={device.id}>
+            <Line device={device} />
+            <button type="button" aria-label={`Let ${device.name} out`} onClick={() => letOut.mutate(device.id)}>
+              Let out
+            </button>
+          </li>
+        ))}
+      </ul>
+      {devices.length > 1 && (
+        <button type="button" onClick={() => letOut.mutate(undefined)}>
+          Let all others out
+        </button>
+      )}
+      <p role="status">{trouble && failureOf(trouble, letOut.error ? 'Not let out' : 'The list is old')}</p>
+    </section>
+  );
+}
+
+function Line({ device: { name, role, lastSeen, expires, words } }: { readonly device: Device }) {
+  return (
+    <div>
+      <p>
+        <strong>{name}</strong> <span className="quiet">{roleNames[role]}</span>
+      </p>
+      <p className="small quiet">
+        Seen {momentWords(lastSeen)}
+        {expires && `; until ${momentWords(expires)}`}. Check words: {words}
+      </p>
+    </div>
+  );
+}

@@ -1,0 +1,24 @@
+/** One line below the masthead, for devices that are not let in or only look on; nothing for all others. */
+import { Link, useLocation } from 'wouter';
+import { useStanding } from '../../records/useStanding.ts';
+import { momentWords } from './words.ts';
+
+export function StandingLine() {
+  const [path] = useLocation();
+  const standing = useStanding();
+  if (path === '/pair' || path === '/devices') return null;
+  if (standing?.standing === 'unpaired') {
+    return (
+      <p className="standing-line">
+        This device is not paired: what you do stays on it. <Link href="/pair">Pair it</Link>
+      </p>
+    );
+  }
+  const { device } = standing ?? {};
+  if (device?.role !== 'reader') return null;
+  return (
+    <p className="standing-line">
+      You look on as a guest{device.expires && ` until ${momentWords(device.expires)}`}: nothing is changed from here.
+    </p>
+  );
+}

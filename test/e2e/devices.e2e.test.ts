@@ -1,0 +1,109 @@
+// A phone on the home network, over plain http by a name of the network: let in by a code, cooking beside the host, and a guest who looks on.
+import { AxeBuilder } from '@axe-core/playwright';
+import { type Browser, chromium, type Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it, onTestFinished } from 'vitest';
+import { findChromium } from '../../scripts/setup/chromium.mjs';
+import { sampleCook } from '../sampleCook.ts';
+import { scratchFolder } from '../testServer.ts';
+import { startBuiltServer } from './builtServer.ts';
+import { says } from './openPage.ts';
+
+const executablePath = findChromium();
+const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
+const phone = { width: 360, height: 780 };
+
+describe.skipIf(!executablePath)('a phone on the home network', () => {
+  let browser: Browser;
+  beforeAll(async () => {
+    const args = ['--no-sandbox', '--disable-gpu', '--disable-quic', '--disable-background-networking'];
+    const mapped = '--host-resolver-rules=MAP pan.test 127.0.0.1';
+    browser = await chromium.launch({ ...(executablePath && { executablePath }), args: [...args, mapped] });
+  });
+  afterAll(() => browser?.close());
+
+  async function lan() {
+    const server = await startBuiltServer(scratchFolder(), 0, ['--lan', '--name', 'pan.test']);
+    onTestFinished(async () => void (await server.end('SIGTERM')));
+    const { port } = new URL(server.address);
+    return { host: server.address, network: `http://pan.test:${port}/` };
+  }
+
+  async function open(address: string, viewport = { width: 1280, height: 900 }) {
+    const context = await browser.newContext({ viewport, locale: 'en-GB' });
+    onTestFinished(() => context.close());
+    const page = await context.newPage();
+    const complaints: string[] = [];
+    page.on('console', (message) => {
+      if (['error', 'warning'].includes(message.type())) complaints.push(message.text());
+    });
+    page.on('pageerror', (error) => complaints.push(error.message));
+    await page.goto(address);
+    return { page, complaints };
+  }
+
+  /** A cook that begins now. */
+  async function begin(host: string): Promise<string> {
+    const { cook, begun } = sampleCook();
+    const body = JSON.stringify({ ...begun, tDevice: new Date().toISOString(), clockOffsetMs: 0 });
+    const headers = { 'content-type': 'application/json' };
+    expect((await fetch(`${host}api/cooks`, { method: 'POST', headers, body })).status).toBe(201);
+    return cook;
+  }
+
+  async function codeFor(host: Page, role: string): Promise<string> {
+    await host.getByLabel('It may').selectOption(role);
+    await host.getByRole('button', { name: 'Make a code' }).click();
+    await says(host, '.code', role === 'reader' ? /as guest/ : new RegExp(`as ${role}`));
+    return ((await host.locator('.code-letters').textContent()) ?? '').replace(/\s/g, '');
+  }
+
+  const accessible = async (page: Page) => {
+    const { violations } = await new AxeBuilder({ page }).withTags(tags).analyze();
+    expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' | ')}`)).toEqual([]);
+  };
+
+  it('is let in by a code, follows a cook live and is let out at once; a guest sees the same, and nothing to tap', async () => {
+    const { host, network } = await lan();
+    const cook = await begin(host);
+    const stranger = await open(network, phone);
+    await says(stranger.page, '.standing-line', /not paired/);
+    expect(await stranger.page.evaluate(() => isSecureContext)).toBe(false);
+
+    const keeper = await open(`${host}devices`);
+    const code = await codeFor(keeper.page, 'cook');
+    expect(await keeper.page.locator('.qr-code').getAttribute('aria-label')).toContain(`pair#${code}`);
+    await accessible(keeper.page);
+
+    // The code does not stay in the address.
+    const { page, complaints } = await open(`${network}pair#${code}`, phone);
+    await page.getByRole('button', { name: 'Pair' }).waitFor();
+    await expect.poll(() => page.url()).toBe(`${network}pair`);
+    await accessible(page);
+    await page.getByLabel('Name of this device').fill('Phone at the stove');
+    await page.getByRole('button', { name: 'Pair' }).click();
+    await says(page, 'h1', /^Paired/);
+    const words = await page.locator('.check-words').textContent();
+    await says(keeper.page, '.device-list', new RegExp(`Phone at the stove.*${words}`, 's'));
+
+    // The stream of the cook shows the device's pass.
+    await page.getByRole('link', { name: /To the cook/ }).click();
+    await says(page, '[data-role=link]', /All is on the server/);
+
+    const guestCode = await codeFor(keeper.page, 'reader');
+    const guest = await open(`${network}pair#${guestCode}`, phone);
+    await guest.page.getByRole('button', { name: 'Pair' }).click();
+    await guest.page.getByRole('link', { name: /To the cook/ }).click();
+
+    const reading = { method: 'POST', headers: { 'content-type': 'text/plain' }, body: '21.4' };
+    await fetch(`${host}api/readings?unit=C&cook=${cook}`, reading);
+    for (const each of [page, guest.page]) await says(each, '.glance-detail', /Thermometer: 21\.4 °C/);
+    await says(guest.page, '.standing-line', /guest until/);
+    const taps = ['Foam!', 'Done', /^Stirred/, /^Keep/, 'Put right', 'Seen'];
+    for (const name of taps) expect(await guest.page.getByRole('button', { name }).count()).toBe(0);
+    expect(await page.getByRole('button', { name: /^Keep/ }).count()).toBe(1);
+    for (const each of [keeper, { complaints }, guest]) expect(each.complaints).toEqual([]);
+
+    await keeper.page.getByRole('button', { name: 'Let Phone at the stove out' }).click();
+    await page.locator('[data-role=link][data-state="on its own"]').waitFor({ timeout: 5000 });
+  }, 90_000);
+});
