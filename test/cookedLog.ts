@@ -9,7 +9,7 @@ import { prepareKit } from '../src/core/pan/preparedKit.ts';
 import { simulate } from '../src/core/pan/simulate.ts';
 import { begunOf } from '../src/core/planning/begunOf.ts';
 import { planFor } from '../src/core/planning/plan.ts';
-import { defaultRequest } from '../src/core/planning/request.ts';
+import { defaultRequest, type PlanRequest } from '../src/core/planning/request.ts';
 import { normalNumbers } from '../src/core/reactions/normal.ts';
 import { sampleDevice } from './sampleCook.ts';
 
@@ -21,14 +21,31 @@ export interface CookedLog {
   readonly lastS: number;
 }
 
+interface Cooking {
+  readonly request?: PlanRequest;
+  /** What is weighed in otherwise than planned. */
+  readonly waterTimes?: number;
+  /** Of the thermometer and the spoons; otherwise they follow from the seed of what is hidden. */
+  readonly noiseSeed?: number;
+}
+
 /** Readings each 10 s with 0.4 C of noise; the same kit and seed give the same cook under another id. */
-export function cookedLog(kit: Kit, seed: number, mode: Begun['mode'] = 'live', cook = `cook-${seed}`): CookedLog {
+export function cookedLog(
+  kit: Kit,
+  seed: number,
+  mode: Begun['mode'] = 'live',
+  cook = `cook-${seed}`,
+  { request = defaultRequest, waterTimes = 1, noiseSeed }: Cooking = {},
+): CookedLog {
   const prepared = prepareKit(kit);
-  const planned = planFor(defaultRequest, prepared);
+  const planned = planFor(request, prepared);
   if (planned.kind === 'refused') throw new Error(planned.refusals[0].message);
-  const { plan } = planned;
-  const normal = normalNumbers(seed);
-  const values = drawnValues(kit, () => 1.25 * normal());
+  const { amounts } = planned.plan;
+  const charge = { ...amounts.charge, waterKg: amounts.charge.waterKg * waterTimes };
+  const plan = { ...planned.plan, amounts: { ...amounts, charge } };
+  const hidden = normalNumbers(seed);
+  const values = drawnValues(kit, () => 1.25 * hidden());
+  const normal = noiseSeed === undefined ? hidden : normalNumbers(noiseSeed);
   const recipe = { charge: plan.amounts.charge, steps: plan.steps };
   const course = simulate(recipe, prepared, values, { normal });
   const rehearsal = mode === 'rehearsal' ? { seed, speed: 1 } : null;

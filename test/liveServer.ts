@@ -27,11 +27,11 @@ export interface Message {
 }
 
 /** Follows a stream of server-sent events until it is left or breaks. */
-export async function follow(url: string, lastEventId?: number) {
+export async function follow(url: string, lastEventId?: number, headers: Readonly<Record<string, string>> = {}) {
   const leaving = new AbortController();
   const answer = await fetch(url, {
     signal: leaving.signal,
-    headers: lastEventId === undefined ? {} : { 'last-event-id': String(lastEventId) },
+    headers: { ...headers, ...(lastEventId !== undefined && { 'last-event-id': String(lastEventId) }) },
   });
   const messages: Message[] = [];
   const ended = read(answer, messages).catch(() => {});

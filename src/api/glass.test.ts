@@ -1,7 +1,8 @@
 import { expect, expectTypeOf, it } from 'vitest';
 import { glassRanges, usualPathCm } from '../core/beer/glass.ts';
 import type { KeptGlass } from '../core/beer/keptGlass.ts';
-import { descriptors, type Tasting } from '../core/beer/tasting.ts';
+import type { Tasting } from '../core/beer/tasting.ts';
+import { descriptors } from '../core/lot/taste.ts';
 import { type NewGlass, newGlassSchema } from './glass.ts';
 import { type NewTasting, newTastingSchema } from './tasting.ts';
 

@@ -1,21 +1,15 @@
 /** A glass of beer as it comes in through the API, and as the store gives it back: the rest of the beer, and the sugars in it. */
 import { glassRanges as ranges, type WhenAdded } from '../core/beer/glass.ts';
 import { keptGlassRanges, mostDoses } from '../core/beer/keptGlass.ts';
-import type { Alkali } from '../core/planning/request.ts';
 import { exactly, numberIn, oneOf, personsName, recordId } from './field.ts';
+import { alkaliSchema } from './lot.ts';
 import { refusal } from './refusalWords.ts';
 import { z } from './zod.ts';
 
-const alkalis = ['sodiumHydroxide', 'calciumHydroxide'] as const satisfies Alkali[];
 const ways = ['kettle', 'late', 'fermenter'] as const satisfies WhenAdded[];
 
 const told = {
-  alkali: exactly({
-    substance: oneOf(alkalis),
-    gramsPerKgSucrose: numberIn(keptGlassRanges.alkaliGPerKg),
-  })
-    .nullable()
-    .describe('What browned it, pure, for each kg of sucrose in the pan; 0 g for none; null when nobody said.'),
+  alkali: alkaliSchema,
   fermentable: numberIn(keptGlassRanges.fermentable)
     .nullable()
     .describe('Share of the solids that yeast took in a forced ferment; null to go by the colour.'),

@@ -1,13 +1,13 @@
 import { expect, expectTypeOf, it } from 'vitest';
 import type { Lot } from '../core/lot/lot.ts';
 import { type ExpectedName, expectedNames } from '../core/lot/yield.ts';
-import { lotChangeSchema, type NewLot, newLotSchema } from './lot.ts';
+import { type KeptLot, lotChangeSchema, newLotSchema } from './lot.ts';
 
 it('schema and core type are the same, both ways (checked by the compiler)', () => {
-  expectTypeOf<NewLot>().toExtend<Lot>();
-  expectTypeOf<Lot>().toExtend<NewLot>();
-  expectTypeOf<keyof NewLot>().toEqualTypeOf<keyof Lot>();
-  expectTypeOf<keyof NewLot['expected']>().toEqualTypeOf<ExpectedName>();
+  expectTypeOf<KeptLot>().toExtend<Lot>();
+  expectTypeOf<Lot>().toExtend<KeptLot>();
+  expectTypeOf<keyof KeptLot>().toEqualTypeOf<keyof Lot>();
+  expectTypeOf<keyof KeptLot['expected']>().toEqualTypeOf<ExpectedName>();
 });
 
 it('a lot may be unweighed, and come from a cook and a plan that are not kept', () => {

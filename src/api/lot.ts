@@ -1,11 +1,17 @@
 /** A lot as it comes in through the API, and as the store gives it back. What was believed at the pour never changes. */
-import { lotMassKg } from '../core/lot/lot.ts';
+import { alkaliGPerKgRange, lotMassKg, origins } from '../core/lot/lot.ts';
 import { type ExpectedName, expectedNames } from '../core/lot/yield.ts';
-import type { Form } from '../core/planning/request.ts';
+import type { Alkali, Form } from '../core/planning/request.ts';
 import { exactly, numberIn, oneOf, personsName, recordId } from './field.ts';
+import { noteRecordSchema } from './lotNote.ts';
 import { z } from './zod.ts';
 
 const forms = ['hard', 'syrup'] as const satisfies Form[];
+const alkalis = ['sodiumHydroxide', 'calciumHydroxide'] as const satisfies Alkali[];
+
+export const alkaliSchema = exactly({ substance: oneOf(alkalis), gramsPerKgSucrose: numberIn(alkaliGPerKgRange) })
+  .nullable()
+  .describe('What browned it, pure, for each kg of sucrose in the pan; 0 g for none; null when nobody said.');
 
 const limits: Readonly<Record<ExpectedName, readonly [number, number]>> = {
   massKg: [0, lotMassKg[1]],
@@ -44,13 +50,18 @@ const expectedShape = Object.fromEntries(expectedNames.map((name) => [name, rang
 /** What a person says of a lot, and may change later. */
 const changeable = {
   name: personsName(80),
-  weighedKg: numberIn(lotMassKg).nullable().describe('On the scale, kg; null before it was weighed.'),
+  weighedKg: numberIn(lotMassKg).nullable().describe('On the scale when it was made, kg; null before it was weighed.'),
 };
 
-export const lotChangeSchema = exactly(changeable).meta({ id: 'LotChange' });
+export const lotChangeSchema = exactly({
+  ...changeable,
+  alkali: alkaliSchema.optional().describe('Stays as it is when left out.'),
+}).meta({ id: 'LotChange' });
 
 export const newLotSchema = exactly({
   ...changeable,
+  alkali: alkaliSchema.default(null),
+  origin: oneOf(origins).default('cooked').describe('Cooked, poured from a simulated pan, or told by hand.'),
   cookId: recordId().nullable().describe('The cook; null for one that is not kept. It may reach the server later.'),
   planId: recordId().nullable().describe('The plan; null for one that is not kept.'),
   madeAt: z.iso
@@ -67,10 +78,18 @@ export const lotRecordSchema = z
     version: z.int().min(1),
     created: z.iso.datetime(),
     updated: z.iso.datetime(),
+    removed: z.iso
+      .datetime()
+      .nullable()
+      .default(null)
+      .describe('When it was taken off the shelf; null while it stands there.'),
     lot: newLotSchema,
+    notes: z.array(noteRecordSchema).default([]).describe('What was measured, tasted and taken, the earliest first.'),
   })
   .meta({ id: 'LotRecord' });
 
-export type NewLot = z.infer<typeof newLotSchema>;
+/** As it comes in: what may be left out is filled in. */
+export type NewLot = z.input<typeof newLotSchema>;
+export type KeptLot = z.infer<typeof newLotSchema>;
 export type LotChange = z.infer<typeof lotChangeSchema>;
 export type LotRecord = z.infer<typeof lotRecordSchema>;

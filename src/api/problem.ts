@@ -10,8 +10,12 @@ import { z } from './zod.ts';
 export const problemKinds = {
   'bad-request': { status: 400, title: 'The request could not be read' },
   'invalid-input': { status: 400, title: 'Some fields are not as allowed' },
+  'not-paired': { status: 401, title: 'This device is not paired' },
+  'not-allowed': { status: 403, title: 'This device may look on, but not do that' },
+  'code-refused': { status: 403, title: 'This code does not count' },
   'origin-refused': { status: 403, title: 'This page may not write here' },
   'not-found': { status: 404, title: 'There is nothing at this address' },
+  'too-slow': { status: 408, title: 'The request took too long to come' },
   'id-taken': { status: 409, title: 'This id already belongs to another record' },
   'which-cook': { status: 409, title: 'It is not clear which cook is meant' },
   'version-conflict': { status: 412, title: 'The record was changed in the meantime' },
@@ -22,7 +26,10 @@ export const problemKinds = {
   unsafe: { status: 422, title: 'The plan would break a limit of safety' },
   'event-differs': { status: 422, title: 'An event with this id exists and says something else' },
   'version-missing': { status: 428, title: 'A change must name the version that it was made from' },
+  'too-many-tries': { status: 429, title: 'Too many codes were tried' },
+  'too-many-writes': { status: 429, title: 'Too much is written at a time' },
   'too-many-streams': { status: 429, title: 'Too many streams are open' },
+  'headers-too-large': { status: 431, title: 'The head of the request is too large' },
   failed: { status: 500, title: 'Something failed on the server' },
   'store-failed': { status: 503, title: 'The store could not be written or read' },
 } as const;

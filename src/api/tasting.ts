@@ -1,21 +1,11 @@
 /** A tasting as it comes in through the API, and as the store gives it back. Each belongs to a glass, and by that to lots and cooks. */
-import {
-  type Descriptor,
-  descriptors,
-  likingRange,
-  longestNote,
-  strengthRange,
-  weeksRange,
-} from '../core/beer/tasting.ts';
+import { likingRange, weeksRange } from '../core/beer/tasting.ts';
+import { longestNote } from '../core/lot/taste.ts';
 import { countIn, exactly, numberIn, recordId } from './field.ts';
+import { strengthsSchema } from './lotNote.ts';
 import { refusal } from './refusalWords.ts';
 import { z } from './zod.ts';
 
-const strength = countIn(strengthRange).nullable();
-const strengths = Object.fromEntries(descriptors.map((name) => [name, strength])) as Record<
-  Descriptor,
-  typeof strength
->;
 const noteRefused = refusal(`up to ${longestNote} characters`);
 
 export const newTastingSchema = exactly({
@@ -23,7 +13,7 @@ export const newTastingSchema = exactly({
     .datetime({ precision: 3, error: 'is not a time; allowed: RFC 3339 in UTC with milliseconds' })
     .describe('When it was tasted.'),
   weeks: numberIn(weeksRange).nullable().describe('Since it was bottled; null when nobody knows.'),
-  strengths: exactly(strengths).describe('0 none to 5 very strong; null for what was not asked.'),
+  strengths: strengthsSchema,
   liking: countIn(likingRange).nullable().describe('0 not at all to 10; null when it was not said.'),
   note: z.string({ error: noteRefused }).max(longestNote, { error: noteRefused }),
 }).meta({ id: 'NewTasting' });

@@ -2,6 +2,11 @@
 /** The command line: one file a command, each of which registers itself. */
 import { createRequire } from 'node:module';
 import { Command, CommanderError } from 'commander';
+import { register as check } from './check.ts';
+import { register as colour } from './colour.ts';
+import { register as compare } from './compare.ts';
+import { register as doctor } from './doctor.ts';
+import { register as exporting } from './export.ts';
 import { register as field } from './field.ts';
 import { register as follow } from './follow.ts';
 import { register as glass } from './glass.ts';
@@ -12,10 +17,33 @@ import { endQuietlyWhenClosed } from './output.ts';
 import { register as plan } from './plan.ts';
 import { register as prime } from './prime.ts';
 import { register as rehearse } from './rehearse.ts';
+import { register as report } from './report.ts';
+import { register as restore } from './restore.ts';
 import { register as serve } from './serve.ts';
 import { register as simulate } from './simulate.ts';
+import { register as trust } from './trust.ts';
 
-const commands = [plan, field, simulate, rehearse, follow, importing, learn, glass, prime, handbook, serve];
+const commands = [
+  plan,
+  field,
+  simulate,
+  rehearse,
+  follow,
+  importing,
+  check,
+  learn,
+  compare,
+  report,
+  colour,
+  glass,
+  prime,
+  handbook,
+  exporting,
+  restore,
+  serve,
+  trust,
+  doctor,
+];
 
 const { version } = createRequire(import.meta.url)('#package.json') as { version: string };
 

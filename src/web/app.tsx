@@ -6,18 +6,36 @@ import { useCookUnderWay } from './parts/cookUnderWay.ts';
 import { NewVersion } from './parts/NewVersion.tsx';
 import { ThemeSwitch } from './parts/ThemeSwitch.tsx';
 import { Wordmark } from './parts/Wordmark.tsx';
+import { StandingLine } from './places/devices/StandingLine.tsx';
 
 const fetchDesk = () => import('./places/desk/Desk.tsx');
 const fetchStove = () => import('./places/stove/Stove.tsx');
+const fetchShelf = () => import('./places/shelf/Shelf.tsx');
 const fetchGlass = () => import('./places/glass/Glass.tsx');
+const fetchBook = () => import('./places/book/Book.tsx');
+const fetchKits = () => import('./places/kit/Kits.tsx');
 const fetchCare = () => import('./places/care/Care.tsx');
 const Desk = lazy(fetchDesk);
 const Stove = lazy(fetchStove);
+const Shelf = lazy(fetchShelf);
 const Glass = lazy(fetchGlass);
+const Book = lazy(fetchBook);
+const Kits = lazy(fetchKits);
 const Care = lazy(fetchCare);
+const Guide = lazy(() => import('./places/guide/Guide.tsx'));
+const Devices = lazy(() => import('./places/devices/Devices.tsx'));
+const Pair = lazy(() => import('./places/devices/Pair.tsx'));
 const Watch = lazy(() => import('./places/stove/live/Watch.tsx'));
 const first = location.pathname.split('/')[1] ?? '';
-void ({ care: fetchCare, glass: fetchGlass, stove: fetchStove }[first] ?? fetchDesk)();
+const fetches = {
+  book: fetchBook,
+  care: fetchCare,
+  glass: fetchGlass,
+  kit: fetchKits,
+  shelf: fetchShelf,
+  stove: fetchStove,
+};
+void (Object.entries(fetches).find(([place]) => place === first)?.[1] ?? fetchDesk)();
 
 /** At home the server is on the same network: whether the internet is reachable says nothing about it. */
 const client = new QueryClient({
@@ -30,7 +48,10 @@ const client = new QueryClient({
 const places = [
   { to: '/', name: 'Desk' },
   { to: '/stove', name: 'Stove' },
+  { to: '/shelf', name: 'Shelf' },
   { to: '/glass', name: 'Glass' },
+  { to: '/book', name: 'Book' },
+  { to: '/kit', name: 'Kit' },
   { to: '/care', name: 'Care' },
 ] as const;
 
@@ -38,16 +59,28 @@ export function App() {
   return (
     <QueryClientProvider client={client}>
       <Masthead />
+      <StandingLine />
       <CookUnderWay />
       <Suspense fallback={<main id="main" />}>
         <Switch>
           <Route path="/" component={Desk} />
           <Route path="/stove/*?" component={Stove} />
+          <Route path="/shelf/*?" component={Shelf} />
           <Route path="/glass/*?" component={Glass} />
+          <Route path="/book/*?" component={Book} />
+          <Route path="/kit/*?" component={Kits} />
           <Route path="/care" component={Care} />
+          <Route path="/guide/*?" component={Guide} />
+          <Route path="/devices" component={Devices} />
+          <Route path="/pair" component={Pair} />
           <Route component={Nowhere} />
         </Switch>
       </Suspense>
+      <footer className="foot">
+        <Link href="/guide">Guide</Link>
+        <Link href="/devices">Devices</Link>
+        <ThemeSwitch />
+      </footer>
     </QueryClientProvider>
   );
 }
@@ -76,7 +109,6 @@ function Masthead() {
           </Link>
         ))}
       </nav>
-      <ThemeSwitch />
     </header>
   );
 }

@@ -14,9 +14,12 @@ export interface BuiltServer {
   end(signal: 'SIGTERM' | 'SIGKILL'): Promise<{ readonly code: number | null; readonly stderr: string }>;
 }
 
-/** @param port the one that is free when not given; a server that comes back wants its former one */
-export async function startBuiltServer(data: string, port = 0): Promise<BuiltServer> {
-  const child = spawn(process.execPath, [cli, 'serve', '--port', String(port), '--data', data]);
+/**
+ * @param port the one that is free when not given; a server that comes back wants its former one
+ * @param flags more of the command line
+ */
+export async function startBuiltServer(data: string, port = 0, flags: readonly string[] = []): Promise<BuiltServer> {
+  const child = spawn(process.execPath, [cli, 'serve', '--port', String(port), '--data', data, ...flags]);
   const ended = once(child, 'close');
   let stderr = '';
   child.stderr.on('data', (text) => (stderr += text));
@@ -24,7 +27,7 @@ export async function startBuiltServer(data: string, port = 0): Promise<BuiltSer
     let stdout = '';
     child.stdout.on('data', (text) => {
       stdout += text;
-      const found = /http:\S+/.exec(stdout);
+      const found = /https?:\S+/.exec(stdout);
       if (found) resolve(found[0]);
     });
     child.once('close', () => reject(new Error(`the server ended: ${stderr}`)));

@@ -14,7 +14,7 @@ describe.skipIf(noBrowser)('Desk and Care', () => {
     const { page } = await open();
     await planned(page);
     const reached: string[] = [];
-    for (let i = 0; i < 40; i++) {
+    for (let i = 0; i < 70; i++) {
       await page.keyboard.press('Tab');
       const seen = await page.evaluate(() => {
         const element = document.activeElement as HTMLElement;

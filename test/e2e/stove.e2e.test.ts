@@ -1,77 +1,20 @@
-// A rehearsal at the Stove, in a real browser, from the Desk to the reveal.
+// A rehearsal at the Stove, in a real browser: what it looks like and how it is led. One to its end is in whole-way.e2e.test.ts.
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import { noBrowser, pages, planned, says, seen } from './openPage.ts';
+import { cardDone as done } from './followTheCards.ts';
+import { noBrowser, pages, says, seen } from './openPage.ts';
 
 const phone = { width: 360, height: 780 };
 const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
-const done = '.card .done';
 
 const complaintsOf = async (page: Page) => {
   const { violations } = await new AxeBuilder({ page }).withTags(tags).analyze();
   return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' | ')}`);
 };
 
-/** What the alkali's place, the temperature and the frame show at one moment. */
-const moment = (page: Page) =>
-  page.evaluate(() => {
-    const text = (selector: string) => document.querySelector(selector)?.textContent ?? '';
-    return {
-      celsius: Number.parseFloat(text('.temperature')),
-      alkaliButton: [...document.querySelectorAll('.deeds button')].some((each) =>
-        each.textContent?.includes('Alkali'),
-      ),
-      frame: text('.strip h1'),
-      title: text('.card h2'),
-      poured: document.querySelector('.reveal') !== null,
-    };
-  });
-
-/** Taps what the card asks for until the pour; gives all that was seen on the way. */
-async function followTheCards(page: Page, longestMs: number) {
-  const moments: Awaited<ReturnType<typeof moment>>[] = [];
-  const giveUp = Date.now() + longestMs;
-  while (Date.now() < giveUp) {
-    moments.push(await moment(page));
-    if (moments.at(-1)?.poured) break;
-    await page
-      .locator(done)
-      .click({ timeout: 250 })
-      .catch(() => undefined);
-  }
-  return moments;
-}
-
 describe.skipIf(noBrowser)('the Stove', () => {
   const open = pages();
-
-  it('rehearses the plan of the Desk on a phone, card by card, to the pour and the reveal', async () => {
-    const { page, complaints } = await open({ viewport: phone });
-    await planned(page);
-    await page.getByRole('link', { name: 'Rehearse this plan' }).click();
-    await page.locator(done).waitFor();
-    await page.getByRole('button', { name: '60× the pace' }).click();
-    // At 60 times it takes two minutes to the pour: as fast as the machine can is the same cook.
-    await page.goto(`${new URL(page.url()).origin}/stove?seed=7&speed=600`);
-    await page.locator(done).waitFor();
-    const moments = await followTheCards(page, 115_000);
-    expect(moments.at(-1)?.poured).toBe(true);
-    expect(new Set(moments.map(({ frame }) => frame))).toEqual(new Set(['Rehearsal']));
-    expect(moments.some(({ title }) => title.startsWith('Alkali, part'))).toBe(true);
-    expect(moments.some(({ alkaliButton }) => alkaliButton)).toBe(true);
-    const hot = moments.filter(({ celsius }) => celsius > 135);
-    expect(hot.length).toBeGreaterThan(10);
-    expect(hot.filter(({ alkaliButton }) => alkaliButton)).toEqual([]);
-    await says(page, '.reveal', /Poured: what was hidden/);
-    await says(page, '.reveal', /\d+ of 11 hidden values lie within/);
-    await says(page, '.score', /Hold in band\s*\d+ %/);
-    expect(await complaintsOf(page)).toEqual([]);
-    await page.getByRole('button', { name: 'Rehearse again' }).click();
-    await page.locator(done).waitFor();
-    expect(await seen(page, '.strip')).not.toMatch(/hidden pan 7$/m);
-    expect(complaints).toEqual([]);
-  }, 180_000);
 
   it.each(['light', 'dark'] as const)(
     'in %s has nothing that axe objects to, before and while it cooks',

@@ -1,17 +1,18 @@
 /** From what was written of a sugar to the sugar: a lot by its record, or one that was bought, by what its packet prints. */
+import type { LotRecord } from '../../api/lot.ts';
 import { boughtSugar } from '../../core/beer/boughtSugar.ts';
 import { solidsFromLitreDegrees, solidsFromPoints } from '../../core/beer/extractYield.ts';
 import { fermentabilityFromForcedFerment } from '../../core/beer/fermentability.ts';
 import type { WhenAdded } from '../../core/beer/glass.ts';
-import { type AlkaliGiven, mineralsOfAlkali, noMinerals } from '../../core/beer/minerals.ts';
+import { mineralsOfAlkali, noMinerals } from '../../core/beer/minerals.ts';
 import { platoFromGravity } from '../../core/beer/plato.ts';
 import { requireSugar, type Sugar } from '../../core/beer/sugar.ts';
-import { sugarOfLot } from '../../core/beer/sugarOfLot.ts';
+import { type GlassLot, sugarOfLot } from '../../core/beer/sugarOfLot.ts';
 import { certain } from '../../core/beer/uncertain.ts';
 import { expectedHueIndex } from '../../core/colour/hueIndex.ts';
 import { specificFromRating } from '../../core/colour/rating.ts';
 import { ebcFromSrm, specificFromIcumsa } from '../../core/colour/scales.ts';
-import type { Lot } from '../../core/lot/lot.ts';
+import type { AlkaliGiven } from '../../core/lot/lot.ts';
 import type { Range } from '../../core/twin/range.ts';
 import { checked, readJson } from '../plan/readDocument.ts';
 import { Stop } from '../stop.ts';
@@ -52,8 +53,8 @@ async function ofShelf(given: SugarGiven, file: string, flag: string): Promise<S
   const { lotRecordSchema, newLotSchema } = await import('../../api/lot.ts');
   const document = readJson(file, `${flag} lot`);
   const isRecord = typeof document === 'object' && document !== null && 'lot' in document;
-  const lot: Pick<Lot, 'name' | 'expected' | 'weighedKg'> = isRecord
-    ? (await checked(lotRecordSchema, document, `${flag} lot`)).lot
+  const lot: GlassLot = isRecord
+    ? glassLot(await checked(lotRecordSchema, document, `${flag} lot`))
     : await checked(newLotSchema, document, `${flag} lot`);
   const sugar = sugarOfLot(lot, {
     alkali: alkaliOf(given, flag),
@@ -61,6 +62,11 @@ async function ofShelf(given: SugarGiven, file: string, flag: string): Promise<S
     pricePerKg: given.price,
   });
   return { ...sugar, name: given.name ?? sugar.name };
+}
+
+/** A lot with what was noted of it. */
+function glassLot({ lot, notes }: LotRecord): GlassLot {
+  return { ...lot, notes: notes.map(({ note }) => note) };
 }
 
 function bought(given: SugarGiven, flag: string): Sugar {

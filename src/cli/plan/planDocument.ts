@@ -7,8 +7,8 @@ import { ebcFromA430 } from '../../core/colour/scales.ts';
 import { centralValues } from '../../core/pan/model.ts';
 import type { Account } from '../../core/planning/account.ts';
 import { describe } from '../../core/planning/forecast.ts';
+import { alkaliFacts, cautionsFor } from '../../core/planning/handling.ts';
 import type { Aimed } from './aimedPlan.ts';
-import { alkaliFacts, cautionsFor } from './cautions.ts';
 import type { Planning } from './makePlan.ts';
 
 /** What is read back; the rest follows from it and is let pass. */

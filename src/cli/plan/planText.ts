@@ -5,13 +5,13 @@ import type { Account } from '../../core/planning/account.ts';
 import type { AlkaliAmounts } from '../../core/planning/amounts.ts';
 import { dialText } from '../../core/planning/dial.ts';
 import { describe } from '../../core/planning/forecast.ts';
+import { alkaliFacts, cautionsFor } from '../../core/planning/handling.ts';
 import type { Plan } from '../../core/planning/plan.ts';
 import { formatSpoon } from '../../core/units/formatSpoon.ts';
 import { pairs, table, wrapped } from '../table.ts';
 import { accountText } from './accountText.ts';
 import type { Aimed } from './aimedPlan.ts';
 import { aimText } from './aimText.ts';
-import { alkaliFacts, cautionsFor } from './cautions.ts';
 import type { Planning } from './makePlan.ts';
 import { bandText, ebcText, endText, grams, stepNames } from './stepText.ts';
 

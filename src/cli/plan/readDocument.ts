@@ -1,6 +1,7 @@
 /** JSON documents from a file or standard input, checked by the API's schemas. */
 import { readFileSync } from 'node:fs';
 import type { z } from '../../api/zod.ts';
+import { planOfReport } from '../../core/book/report/planOf.ts';
 import { Stop } from '../stop.ts';
 
 /** Larger than any plan; a file named by mistake is not read into memory. */
@@ -19,7 +20,8 @@ export function readJson(file: string, field: string): unknown {
   }
   if (text.length > mostCharacters) return fail('is too long for this');
   try {
-    return JSON.parse(text);
+    // A report carries the plan of its cook.
+    return JSON.parse(planOfReport(text) ?? text);
   } catch (error) {
     return fail(`is not JSON: ${(error as Error).message}`);
   }

@@ -1,11 +1,11 @@
 /** A glass as it is kept: each sugar by the lot that it came from, or by what its packet printed; and the glass of beer that this makes. */
-import type { Lot } from '../lot/lot.ts';
+import { type AlkaliGiven, alkaliGPerKgRange } from '../lot/lot.ts';
 import type { Range } from '../twin/range.ts';
 import { boughtSugar } from './boughtSugar.ts';
 import type { Dose, Glass, Rest, WhenAdded } from './glass.ts';
-import { type AlkaliGiven, mineralsOfAlkali, noMinerals } from './minerals.ts';
+import { mineralsOfAlkali, noMinerals } from './minerals.ts';
 import type { Sugar } from './sugar.ts';
-import { sugarOfLot } from './sugarOfLot.ts';
+import { type GlassLot, sugarOfLot } from './sugarOfLot.ts';
 import { certain } from './uncertain.ts';
 
 /** What a person may tell of any sugar. */
@@ -58,7 +58,7 @@ export const keptGlassRanges = {
   specific430AsIs: [0, 0.9],
   inverted: [0, 1],
   fermentable: [0, 1],
-  alkaliGPerKg: [0, 30],
+  alkaliGPerKg: alkaliGPerKgRange,
   pricePerKg: [0, 10_000],
 } as const satisfies Record<string, readonly [number, number]>;
 export const mostDoses = 12;
@@ -68,8 +68,7 @@ const measuredReach = 0.02;
 /** Inversion that nobody told of, for the 5 % that it moves minerals by. */
 const unknownInverted = 0.5;
 
-type KnownLot = Pick<Lot, 'name' | 'expected' | 'weighedKg'>;
-export type LotOf = (id: string) => KnownLot | undefined;
+export type LotOf = (id: string) => GlassLot | undefined;
 
 export type Poured =
   | { readonly kind: 'glass'; readonly glass: Glass }

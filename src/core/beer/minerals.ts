@@ -1,16 +1,10 @@
 /** Sodium and calcium that the alkali of a cook leaves in its sugar: NaOH is 57.48 % sodium, Ca(OH)2 54.09 % calcium (molar masses). */
-import type { Alkali } from '../planning/request.ts';
+import type { AlkaliGiven } from '../lot/lot.ts';
 import type { Range } from '../twin/range.ts';
 import { inversionGain, type Minerals } from './sugar.ts';
 import { certain, timesRange } from './uncertain.ts';
 
 const metalShare = { sodiumHydroxide: 22.98977 / 39.99711, calciumHydroxide: 40.078 / 74.0927 } as const;
-
-export interface AlkaliGiven {
-  readonly substance: Alkali;
-  /** Pure alkali for each kg of sucrose in the pan, g/kg; 0 for none. */
-  readonly gramsPerKgSucrose: number;
-}
 
 /**
  * @param solids of the finished sugar, mass fraction

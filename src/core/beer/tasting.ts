@@ -1,24 +1,6 @@
-/** A beer as it tasted, some day: plain words with a strength each, how it was liked, and what else there was to say. */
+/** A beer as it tasted, some day: the words of its sugars with a strength each, how it was liked, and what else there was to say. */
+import type { Strengths } from '../lot/taste.ts';
 
-/** Words that a person without training knows; each is marked for its own strength. */
-export const descriptors = [
-  'dried fruit',
-  'cherry',
-  'toffee',
-  'caramel',
-  'nut',
-  'coffee',
-  'cocoa',
-  'burnt',
-  'bitter',
-  'mineral',
-  'sweet',
-] as const;
-
-export type Descriptor = (typeof descriptors)[number];
-
-/** Strength of a descriptor, whole: 0 none, 5 very strong. */
-export const strengthRange = [0, 5] as const;
 /** How it was liked, whole: 0 not at all, 10 could not be better. */
 export const likingRange = [0, 10] as const;
 /** Age of a beer, weeks since it was bottled. */
@@ -29,11 +11,7 @@ export interface Tasting {
   readonly tastedAt: string;
   /** Weeks since the beer was bottled, as counted on that day; none when nobody knows. */
   readonly weeks: number | null;
-  /** None for a word that was not asked. */
-  readonly strengths: Readonly<Record<Descriptor, number | null>>;
+  readonly strengths: Strengths;
   readonly liking: number | null;
   readonly note: string;
 }
-
-/** What the note may hold, characters. */
-export const longestNote = 2000;

@@ -109,6 +109,8 @@ test('a lot holds what was believed at the pour and the name without blanks arou
   const lot = lotOf({
     id: 'a',
     name: ' Plum shards ',
+    origin: 'cooked',
+    alkali: null,
     cookId: null,
     planId: 'p',
     madeAt: '2030-01-01T10:00:00.000Z',

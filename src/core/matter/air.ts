@@ -13,3 +13,15 @@ export function pressureAtAltitudePa(metres: number): number {
   requireRange('altitude (m)', metres, -500, 11_000);
   return 101_325 * (1 - 2.25577e-5 * metres) ** 5.2559;
 }
+
+/**
+ * Altitude at which the standard atmosphere has a pressure: `pressureAtAltitudePa` the other way round.
+ *
+ * @param pressurePa 22,700 to 107,400 Pa
+ * @returns metres above sea level
+ * @throws RangeError outside the range
+ */
+export function altitudeAtPressureM(pressurePa: number): number {
+  requireRange('pressure (Pa)', pressurePa, 22_700, 107_400);
+  return (1 - (pressurePa / 101_325) ** (1 / 5.2559)) / 2.25577e-5;
+}

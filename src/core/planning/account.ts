@@ -1,13 +1,13 @@
 /** What a plan comes to beside weights and steps: minerals, energy, time, loss, water, tray or let-down, bath, neutraliser, cost. */
 import type { Course } from '../pan/course.ts';
-import type { Kit } from '../pan/kit.ts';
+import type { Kit, Prices } from '../pan/kit.ts';
 import { centralValues } from '../pan/model.ts';
 import { createPan } from '../pan/physics.ts';
 import type { PreparedKit } from '../pan/preparedKit.ts';
 import { contentsKg, dissolvedKg, place, solidsIn } from '../pan/state.ts';
 import { letDownWaterKg, trayAreaM2, usualThicknessM } from './account/casting.ts';
 import { coldBathKg } from './account/coldBath.ts';
-import { type Cost, costOf, type Prices } from './account/cost.ts';
+import { type Cost, costOf } from './account/cost.ts';
 import { energyKWh } from './account/energy.ts';
 import { isNeutralised, type Neutraliser, neutraliserFor } from './account/neutraliser.ts';
 import { type WaterCheck, waterCheck } from './account/waterCheck.ts';

@@ -1,16 +1,6 @@
 /** What a sugar costs to make, against a bought one: in the user's own currency, by the prices that they give. */
+import type { Prices } from '../../pan/kit.ts';
 import type { Amounts } from '../amounts.ts';
-
-/** For each kg, and for each kWh; what isn't given counts as nothing and is named. */
-export interface Prices {
-  readonly sugar?: number | undefined;
-  readonly maltExtract?: number | undefined;
-  readonly alkali?: number | undefined;
-  readonly acid?: number | undefined;
-  readonly energy?: number | undefined;
-  /** A bought sugar of the kind, for each kg. */
-  readonly bought?: number | undefined;
-}
 
 export interface Cost {
   /** Of the batch, and for each kg of finished sugar. */

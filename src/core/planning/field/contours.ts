@@ -55,3 +55,41 @@ function cellSegments(corners: Corners, level: number): readonly Segment[] {
   const middle = corners.reduce((sum, each) => sum + each, 0) / 4;
   return middle >= level === corners[0] >= level ? [piece(0, 1), piece(2, 3)] : [piece(3, 0), piece(1, 2)];
 }
+
+export type Point = readonly [x: number, y: number];
+
+/** Pieces that meet, put together to lines: each from end to end, or round to its beginning. Longest first. */
+export function joined(segments: readonly Segment[]): readonly (readonly Point[])[] {
+  const open = new Map<string, Segment[]>();
+  const ends = ([x1, y1, x2, y2]: Segment): readonly Point[] => [
+    [x1, y1],
+    [x2, y2],
+  ];
+  for (const segment of segments) {
+    for (const end of ends(segment)) open.set(keyOf(end), [...(open.get(keyOf(end)) ?? []), segment]);
+  }
+  const left = new Set(segments);
+  /** From a point on, as far as pieces follow. */
+  const follow = (from: Point): Point[] => {
+    const points: Point[] = [];
+    let at = from;
+    for (;;) {
+      const next = open.get(keyOf(at))?.find((segment) => left.has(segment));
+      if (!next) return points;
+      left.delete(next);
+      const [a, b] = ends(next);
+      at = keyOf(a) === keyOf(at) ? b : a;
+      points.push(at);
+    }
+  };
+  const lines: Point[][] = [];
+  for (const segment of segments) {
+    if (!left.delete(segment)) continue;
+    const [a, b] = ends(segment);
+    lines.push([...follow(a).reverse(), a, b, ...follow(b)]);
+  }
+  return lines.sort((a, b) => b.length - a.length);
+}
+
+/** Neighbouring cells reckon the same crossing, but for the last figures. */
+const keyOf = ([x, y]: Point): string => `${x.toFixed(6)} ${y.toFixed(6)}`;

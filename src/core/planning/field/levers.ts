@@ -61,6 +61,56 @@ export function usualAxis(lever: Lever, request: PlanRequest, count: number): Ax
   return { lever, low, high: usualHigh[lever] ?? high, count };
 }
 
+/** What a kitchen can tell apart: levers are set to whole multiples of it. */
+export const leverSteps: Readonly<Record<Lever, number>> = {
+  maltExtractGPerKg: 0.5,
+  invertMinutes: 1,
+  alkaliGPerKg: 0.1,
+  brownC: 1,
+  brownMinutes: 1,
+  roastC: 1,
+  roastMinutes: 0.5,
+};
+
+/** So much of an axis is shown of what lies past a limit of safety. */
+const pastLimitShare = 0.08;
+
+/**
+ * The usual axis, on past a limit of safety, so that the limit is seen, and as far as the request's own value. One of its places is the limit
+ * itself.
+ */
+export function openAxis(lever: Lever, request: PlanRequest, count: number): Axis {
+  const usual = usualAxis(lever, request, count);
+  const [, highest] = requestRanges[lever];
+  const [, allowed] = leverRange(lever, request);
+  const low = Math.min(usual.low, request[lever]);
+  const limited = allowed < highest && usual.high === allowed;
+  const places = Math.max(1, Math.round((1 - pastLimitShare) * (count - 1)));
+  const past = limited ? low + ((allowed - low) * (count - 1)) / places : usual.high;
+  return { ...usual, low, high: Math.min(highest, Math.max(past, request[lever])) };
+}
+
+/** The axis as far as its lever may go. */
+export function withinLimit(axis: Axis, request: PlanRequest): Axis {
+  const [, allowed] = leverRange(axis.lever, request);
+  return { ...axis, high: Math.max(axis.low, Math.min(axis.high, allowed)) };
+}
+
+/** Place of a value on the axis, 0 to 1; beyond them outside of it. */
+export function axisShare({ low, high }: Axis, value: number): number {
+  return (value - low) / (high - low);
+}
+
+/** The value nearest to a place of the axis that the lever can be set to, within the axis. */
+export function settingAt({ lever, low, high }: Axis, share: number): number {
+  return Math.min(high, Math.max(low, inSteps(lever, low + share * (high - low))));
+}
+
+function inSteps(lever: Lever, value: number): number {
+  const step = leverSteps[lever];
+  return Number((Math.round(value / step) * step).toPrecision(6));
+}
+
 /** Value at a place of the axis, 0 to `count - 1`. */
 export function axisValue({ low, high, count }: Axis, at: number): number {
   return count === 1 ? low : low + ((high - low) * at) / (count - 1);

@@ -30,7 +30,13 @@ export interface Made {
   readonly taste: Taste;
 }
 
-export function madeOf({ y, timeS, exposure }: Reached, { charge, alkali }: Amounts, values: ModelValues): Made {
+/** What went in, as far as it counts for what came out. */
+interface WentIn {
+  readonly charge: Amounts['charge'];
+  readonly alkali: Pick<NonNullable<Amounts['alkali']>, 'substance' | 'equivalents'> | undefined;
+}
+
+export function madeOf({ y, timeS, exposure }: Reached, { charge, alkali }: WentIn, values: ModelValues): Made {
   const { specific430, hueIndex } = stateColour(y, values.absorptivity420);
   const a430 = ratingA430(specific430, 'tenPercentByWeight');
   const { sodiumGPerKg, calciumGPerKg } = mineralsOf(alkali, contentsKg(y));

@@ -1,6 +1,7 @@
 /** Care: what to do when something goes wrong, in big type, on one printed page. */
 import { usePrintLine } from '../../parts/usePrintLine.ts';
 import { useTitle } from '../../parts/useTitle.ts';
+import { Cooling } from './Cooling.tsx';
 import { Numbers } from './Numbers.tsx';
 import { emergencyNumbers, topics } from './statements.ts';
 import './care.css';
@@ -14,6 +15,7 @@ export default function Care() {
       <p className="defer">
         Your local emergency services, the safety data sheet of your own alkali and local rules come before this page.
       </p>
+      <Cooling />
       <Numbers />
       <div className="topics">
         {topics.map(({ id, title, statements }) => (

@@ -19,6 +19,7 @@ export interface Topic {
 }
 
 const date = '2026-11-25';
+const numbersDate = '2026-11-29';
 const any = { date, region: 'any' } as const;
 
 const burns = 'ANZCOR guideline 9.1.3 and Australian and New Zealand burns bodies (seen)';
@@ -150,14 +151,21 @@ export interface EmergencyNumber {
 }
 
 export const emergencyNumbers: readonly EmergencyNumber[] = [
-  { id: 'CARE-NUM-EU', place: 'European Union', number: '112', source: 'from memory', date, region: 'EU' },
+  {
+    id: 'CARE-NUM-EU',
+    place: 'European Union',
+    number: '112',
+    source: 'European Commission, one number in all member states (seen quoted)',
+    date: numbersDate,
+    region: 'EU',
+  },
   {
     id: 'CARE-NUM-GB',
     place: 'United Kingdom',
     number: '999',
     further: { name: 'NHS advice', number: '111' },
-    source: 'from memory',
-    date,
+    source: 'Emergency page of an NHS practice (seen)',
+    date: numbersDate,
     region: 'GB',
   },
   {
@@ -165,8 +173,8 @@ export const emergencyNumbers: readonly EmergencyNumber[] = [
     place: 'United States',
     number: '911',
     further: { name: 'Poison Help', number: '1-800-222-1222' },
-    source: 'from memory',
-    date,
+    source: 'US Department of Health and Human Services, Poison Help (seen)',
+    date: numbersDate,
     region: 'US',
   },
   {

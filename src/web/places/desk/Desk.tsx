@@ -1,16 +1,18 @@
 /** The Desk: from an aim and a kit to a plan, at once. */
-import { useDeferredValue } from 'react';
+import { useDeferredValue, useState } from 'react';
+import { useSearch } from 'wouter';
 import { TemperatureUnitProvider } from '../../parts/TemperatureUnit.tsx';
 import { useTitle } from '../../parts/useTitle.ts';
 import { Actions } from './Actions.tsx';
 import { AimForm } from './AimForm.tsx';
-import { ColourWish } from './ColourWish.tsx';
+import { FieldPlace } from './field/FieldPlace.tsx';
 import { KitForm } from './KitForm.tsx';
 import { PlanView } from './PlanView.tsx';
 import { PrintSheet } from './PrintSheet.tsx';
 import { Refused } from './Refused.tsx';
 import { SavedPlans } from './SavedPlans.tsx';
 import { useDesk } from './useDesk.ts';
+import { ColourWish, sentWish } from './wish/ColourWish.tsx';
 import './desk.css';
 
 export default function DeskPlace() {
@@ -30,6 +32,8 @@ function Desk() {
   const { name, massKg, form, route } = draft.aim.good;
   const possible = outcome?.kind === 'plan' && !desk.wrong;
   useTitle(`${name} · Desk`);
+  const query = useSearch();
+  const [wished, setWished] = useState(() => sentWish(query));
 
   return (
     <main id="main" className="desk">
@@ -48,7 +52,7 @@ function Desk() {
         />
       </header>
       <div className="entering">
-        <ColourWish request={draft.aim.good} kit={draft.kit.good} onFound={desk.takeRequest} />
+        <ColourWish request={draft.aim.good} kit={draft.kit.good} onFound={desk.takeRequest} onWish={setWished} />
         <AimForm
           sheet={draft.aim}
           entries={desk.aims}
@@ -70,6 +74,7 @@ function Desk() {
         />
         <SavedPlans plans={desk.plans} openId={draft.plan?.id} onOpen={kept.open} onRemove={kept.remove} />
       </div>
+      <FieldPlace request={draft.aim.good} kit={draft.kit.good} wished={wished} onChoose={desk.changeAim} />
       {outcome?.kind === 'refused' && <Refused refusals={outcome.refusals} labelOf={desk.labelOf} />}
       {outcome?.kind === 'failed' && (
         <p className="refused" role="alert">
@@ -79,7 +84,14 @@ function Desk() {
       )}
       {outcome?.kind === 'plan' && (
         <>
-          <PlanView picture={outcome.picture} bands={bands} kit={draft.kit.good} stale={desk.wrong} />
+          <PlanView
+            picture={outcome.picture}
+            bands={bands}
+            kit={draft.kit.good}
+            stale={desk.wrong}
+            request={draft.aim.good}
+            onChange={desk.changeAim}
+          />
           {sheet.outcome?.kind === 'plan' && (
             <PrintSheet picture={sheet.outcome.picture} bands={sheet.bands} kit={draft.kit.good} />
           )}

@@ -1,16 +1,13 @@
 /** Temperatures and minutes of the holds, a row each, in Celsius or Fahrenheit. */
+
+import { holdsOf, ownHolds } from '../../../core/planning/holds.ts';
 import { SheetField } from '../../parts/SheetField.tsx';
 import { useTemperatureUnit } from '../../parts/TemperatureUnit.tsx';
 import type { AimFormProps } from './AimForm.tsx';
 
-const holds = {
-  pale: ['invert'],
-  bright: ['invert', 'brown'],
-  deep: ['invert', 'brown', 'roast'],
-} as const;
-
-export function HeatFields({ sheet, entries, refusals, onText }: AimFormProps) {
+export function HeatFields({ sheet, entries, refusals, onText, onChange }: AimFormProps) {
   const { unit, choose } = useTemperatureUnit();
+  const own = ownHolds(sheet.good);
   const field = { sheet, entries, onText, refusals };
   return (
     <fieldset className="heat">
@@ -22,12 +19,15 @@ export function HeatFields({ sheet, entries, refusals, onText }: AimFormProps) {
           </button>
         ))}
       </div>
-      {holds[sheet.good.route].map((hold) => (
+      {holdsOf(sheet.good).map((hold) => (
         <div key={hold} className="pairs">
           <SheetField {...field} field={`${hold}C`} />
           <SheetField {...field} field={`${hold}Minutes`} />
         </div>
       ))}
+      <button type="button" disabled={Object.keys(own).length === 0} onClick={() => onChange(own)}>
+        Back to the route’s own holds
+      </button>
     </fieldset>
   );
 }

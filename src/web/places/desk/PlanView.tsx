@@ -1,6 +1,7 @@
 /** The plan on screen: where it lands, the pan line, and what to weigh, prepare and do. */
 import { memo } from 'react';
 import type { Kit } from '../../../core/pan/kit.ts';
+import type { PlanRequest } from '../../../core/planning/request.ts';
 import { PanLineFigure } from '../../parts/panLine/PanLineFigure.tsx';
 import { PanTable } from '../../parts/panLine/PanTable.tsx';
 import type { Bands, Picture } from '../../parts/panLine/picture.ts';
@@ -8,6 +9,7 @@ import { useTemperatureUnit } from '../../parts/TemperatureUnit.tsx';
 import { AlkaliCard } from './AlkaliCard.tsx';
 import { Amounts } from './Amounts.tsx';
 import { Cautions } from './Cautions.tsx';
+import { StepHandles } from './hand/StepHandles.tsx';
 import { Landing } from './Landing.tsx';
 import { PanFitView } from './PanFitView.tsx';
 import { StepTable } from './StepTable.tsx';
@@ -19,9 +21,12 @@ interface PlanViewProps {
   readonly kit: Kit;
   /** A field can't be read just now, and this is the last plan that could be made. */
   readonly stale: boolean;
+  /** What is being changed by hand. */
+  readonly request: PlanRequest;
+  readonly onChange: (change: Partial<PlanRequest>) => void;
 }
 
-export const PlanView = memo(function PlanView({ picture, bands, kit, stale }: PlanViewProps) {
+export const PlanView = memo(function PlanView({ picture, bands, kit, stale, request, onChange }: PlanViewProps) {
   const { unit } = useTemperatureUnit();
   const { plan, tones } = picture;
   const { alkali } = plan.amounts;
@@ -33,7 +38,12 @@ export const PlanView = memo(function PlanView({ picture, bands, kit, stale }: P
           {stale && 'This is the last plan that could be made: one field can’t be read.'}
         </p>
         <Landing picture={picture} bands={bands} />
-        <PanLineFigure picture={picture} bands={bands} summary={summaryOf(picture, bands, unit)} />
+        <PanLineFigure
+          picture={picture}
+          bands={bands}
+          summary={summaryOf(picture, bands, unit)}
+          hand={(layout) => <StepHandles picture={picture} request={request} layout={layout} onChange={onChange} />}
+        />
         <PanTable picture={picture} bands={bands} />
       </div>
       <div className="results" data-stale={dimmed}>

@@ -4,6 +4,7 @@ import type { Refusal } from '../../../core/advice/limits.ts';
 import type { Kit } from '../../../core/pan/kit.ts';
 import { centralValues } from '../../../core/pan/model.ts';
 import { type PreparedKit, prepareKit } from '../../../core/pan/preparedKit.ts';
+import type { TasteAim } from '../../../core/planning/aim.ts';
 import {
   type Draw,
   describe,
@@ -13,11 +14,10 @@ import {
   forecastSeed,
   summarise,
 } from '../../../core/planning/forecast.ts';
-import { drawnOdds } from '../../../core/planning/odds.ts';
+import { drawnOdds, type Odds } from '../../../core/planning/odds.ts';
 import { type Plan, planFor } from '../../../core/planning/plan.ts';
-import type { PlanRequest } from '../../../core/planning/request.ts';
+import type { PlanRequest, Route } from '../../../core/planning/request.ts';
 import { solve } from '../../../core/planning/solve.ts';
-import type { Range } from '../../../core/twin/range.ts';
 import { type Bands, type Picture, pictureOf, ribbonEdges } from '../../parts/panLine/picture.ts';
 
 const drawsAtOnce = 4;
@@ -103,7 +103,10 @@ function aMoment(): Promise<void> {
 
 export interface Wish {
   readonly a430: number;
+  readonly taste: TasteAim;
   readonly request: PlanRequest;
+  /** To choose among. */
+  readonly routes: readonly Route[];
   readonly kit: Kit;
 }
 
@@ -112,22 +115,24 @@ export type Found =
       readonly kind: 'found';
       readonly request: PlanRequest;
       readonly a430: number;
-      /** Where 8 in 10 cooks of it land, and why it comes no nearer; nothing when it is as asked. */
-      readonly likely: Range;
+      /** Where its cooks land, and how many of them look like the aim; the band is within a tenth of it. */
+      readonly odds: Odds;
+      /** Why it comes no nearer; nothing when it is as asked. */
       readonly short: string | undefined;
     }
   | { readonly kind: 'refused'; readonly refusals: readonly Refusal[] }
   | { readonly kind: 'failed'; readonly message: string };
 
-/** The plan of the same route that lands at a colour. */
-function find({ a430, request, kit }: Wish): Found {
+/** The plan that lands at a colour, and tastes as near to the wish as it then may. */
+function find({ a430, taste, request, routes, kit }: Wish): Found {
   try {
     const prepared = prepare(kit);
-    const solved = solve({ colour: { a430 } }, request, prepared, [request.route]);
+    const solved = solve({ colour: { a430 }, taste }, request, prepared, routes);
     if (solved.kind === 'refused') return solved;
     const { made, plan: landing, short } = solved;
-    const odds = drawnOdds(landing, prepared, { a430, hueIndex: made.hueIndex }, forecastDraws);
-    return { kind: 'found', request: solved.request, a430: made.a430, likely: odds.a430, short };
+    const band = [0.9 * a430, 1.1 * a430] as const;
+    const odds = drawnOdds(landing, prepared, { a430, hueIndex: made.hueIndex, band }, forecastDraws);
+    return { kind: 'found', request: solved.request, a430: made.a430, odds, short };
   } catch (error) {
     return { kind: 'failed', message: error instanceof Error ? error.message : String(error) };
   }

@@ -2,13 +2,13 @@
 import { useEffect, useMemo, useState } from 'react';
 import type { Kit } from '../../../core/pan/kit.ts';
 import type { PlanRequest } from '../../../core/planning/request.ts';
-import { rewritten, troubles, typed } from '../../parts/entry.ts';
+import { replaced, rewritten, troubles, typed } from '../../parts/entry.ts';
+import { kitEntries } from '../../parts/kit/kitEntries.ts';
 import { useTemperatureUnit } from '../../parts/TemperatureUnit.tsx';
 import { useKits } from '../../records/useKits.ts';
 import { usePlans } from '../../records/usePlans.ts';
 import { aimEntries, temperatureFields } from './aimEntries.ts';
 import { withKit } from './draft.ts';
-import { kitEntries } from './kitEntries.ts';
 import { sentence } from './sentence.ts';
 import { useDraft } from './useDraft.ts';
 import { useKeptKits } from './useKeptKits.ts';
@@ -63,8 +63,8 @@ export function useDesk() {
     keeping,
     kept,
     typeAim: (field: string, text: string) => setDraft((now) => ({ ...now, aim: typed(now.aim, aims, field, text) })),
-    changeAim: (change: Partial<PlanRequest>) =>
-      setDraft((now) => ({ ...now, aim: { ...now.aim, good: { ...now.aim.good, ...change } } })),
+    /** What was typed into the fields that change gives way. */
+    changeAim: (change: Partial<PlanRequest>) => setDraft((now) => ({ ...now, aim: replaced(now.aim, change) })),
     /** All of the aim at once, as it was found; what was typed gives way. */
     takeRequest: (good: PlanRequest) => setDraft((now) => ({ ...now, aim: { good, texts: {} } })),
     typeKit: (field: string, text: string) => setDraft((now) => ({ ...now, kit: typed(now.kit, facts, field, text) })),

@@ -1,6 +1,6 @@
 /** What alkali a sugar was browned with, for its sodium or calcium. */
 import type { KeptSugar } from '../../../core/beer/keptGlass.ts';
-import type { AlkaliGiven } from '../../../core/beer/minerals.ts';
+import type { AlkaliGiven } from '../../../core/lot/lot.ts';
 import { Choice } from '../../parts/Choice.tsx';
 import { SheetField } from '../../parts/SheetField.tsx';
 import type { GlassHand } from './useGlass.ts';

@@ -1,6 +1,7 @@
 /** One sugar: which, how much, when; and what a person can tell of it. */
 import type { WhenAdded } from '../../../core/beer/glass.ts';
 import type { KeptDose } from '../../../core/beer/keptGlass.ts';
+import { knownOf } from '../../../core/lot/known.ts';
 import { Choice } from '../../parts/Choice.tsx';
 import { SheetField } from '../../parts/SheetField.tsx';
 import { AlkaliFields } from './AlkaliFields.tsx';
@@ -99,6 +100,6 @@ function lotName({ name, madeAt }: ShelfLot['lot']): string {
 
 function stockHint({ massKg }: KeptDose, lot: ShelfLot | undefined, show: (kg: number) => string): string | undefined {
   if (!lot) return undefined;
-  const stock = lot.lot.weighedKg ?? lot.lot.expected.massKg.mid;
+  const stock = knownOf(lot.lot, lot.notes?.map(({ note }) => note) ?? []).stock.kg;
   return massKg > stock ? `more than there is: ${show(stock)}` : `of ${show(stock)}`;
 }

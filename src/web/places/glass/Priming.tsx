@@ -15,7 +15,7 @@ import { CautionList } from './CautionList.tsx';
 import { PrimingTable } from './PrimingTable.tsx';
 import { type PrimingForm, primingEntries } from './primingEntries.ts';
 import { volumeShown } from './shown.ts';
-import { choosable } from './sugars.ts';
+import { choosable, glassLot } from './sugars.ts';
 import type { GlassHand } from './useGlass.ts';
 
 const start: PrimingForm = {
@@ -43,7 +43,7 @@ export function Priming({ hand, volumeL }: { readonly hand: GlassHand; readonly 
   const wrong = Object.keys(troubles(sheet, entries)).length > 0;
   const kept = chosen?.sugar;
   const outcome = useMemo((): Outcome | undefined => {
-    const sugar = kept && sugarOf(kept, (id) => hand.lots.find((each) => each.id === id)?.lot);
+    const sugar = kept && sugarOf(kept, (id) => glassLot(hand.lots, id));
     if (!sugar) return undefined;
     try {
       return primingFor({ ...good, volumeL: good.volumeL ?? volumeL }, sugar);

@@ -8,7 +8,7 @@ import { type Sheet, troubles, typed } from '../../parts/entry.ts';
 import { SheetField } from '../../parts/SheetField.tsx';
 import { times } from './DoseForm.tsx';
 import { ReachAnswer } from './ReachAnswer.tsx';
-import { type Choosable, choosable, type ShelfLot } from './sugars.ts';
+import { type Choosable, choosable, glassLot, type ShelfLot } from './sugars.ts';
 import type { GlassHand } from './useGlass.ts';
 import { emptyWish, type Wish, wishEntries } from './wishEntries.ts';
 
@@ -110,7 +110,7 @@ function answerTo(
   glass: Glass,
   lots: readonly ShelfLot[],
 ): Answer {
-  const lotOf = (id: string) => lots.find((each) => each.id === id)?.lot;
+  const lotOf = (id: string) => glassLot(lots, id);
   const known = candidates.flatMap(({ sugar }) => {
     const found = sugarOf(sugar, lotOf);
     return found ? [{ sugar: found, added }] : [];

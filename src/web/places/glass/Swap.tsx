@@ -6,7 +6,7 @@ import { sugarOf } from '../../../core/beer/keptGlass.ts';
 import { type Equal, swapped } from '../../../core/beer/swap.ts';
 import { Choice } from '../../parts/Choice.tsx';
 import { massShown } from './shown.ts';
-import { choosable, nameOfSugar } from './sugars.ts';
+import { choosable, glassLot, nameOfSugar } from './sugars.ts';
 import type { GlassHand } from './useGlass.ts';
 
 const equals = [
@@ -33,7 +33,7 @@ export function Swap({ hand, glass }: { readonly hand: GlassHand; readonly glass
       swapFor(
         glass,
         at,
-        sugarOf(sugar, (id) => lots.find((each) => each.id === id)?.lot),
+        sugarOf(sugar, (id) => glassLot(lots, id)),
         equal,
       ),
     [glass, at, sugar, equal, lots],

@@ -2,7 +2,8 @@
 import { useId, useState } from 'react';
 import type { NewTasting } from '../../../api/tasting.ts';
 import { weeksBetween } from '../../../core/beer/reminders.ts';
-import { type Descriptor, descriptors, likingRange, longestNote, weeksRange } from '../../../core/beer/tasting.ts';
+import { likingRange, weeksRange } from '../../../core/beer/tasting.ts';
+import { type Descriptor, descriptors, longestNote } from '../../../core/lot/taste.ts';
 import { Choice } from '../../parts/Choice.tsx';
 import { DayField } from './DayField.tsx';
 import { dayHere, timeOn } from './days.ts';

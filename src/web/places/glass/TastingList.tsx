@@ -1,6 +1,6 @@
 /** Tastings that are kept, the latest first. */
 import type { TastingRecord } from '../../../api/tasting.ts';
-import { descriptors } from '../../../core/beer/tasting.ts';
+import { descriptors } from '../../../core/lot/taste.ts';
 
 interface TastingListProps {
   readonly tastings: readonly TastingRecord[];

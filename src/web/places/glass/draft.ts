@@ -1,6 +1,7 @@
 /** What is in the Glass: the beer as entered, what of it is kept, and the lots that are in it. Survives a reload. */
 import { type GlassRecord, newGlassSchema } from '../../../api/glass.ts';
 import { newLotSchema } from '../../../api/lot.ts';
+import { noteRecordSchema } from '../../../api/lotNote.ts';
 import { z } from '../../../api/zod.ts';
 import { usualPathCm, usualRest } from '../../../core/beer/glass.ts';
 import type { KeptGlass } from '../../../core/beer/keptGlass.ts';
@@ -51,7 +52,9 @@ const schema = z.object({
     base: z.object({ id: z.string(), version: z.number(), glass: newGlassSchema }).nullable().catch(null),
   }),
   as: z.object({ extract: printOf(extractPrints), colour: printOf(colourPrints) }).catch(usualPrints),
-  lots: z.array(z.object({ id: z.string(), lot: newLotSchema })).catch([]),
+  lots: z
+    .array(z.object({ id: z.string(), lot: newLotSchema, notes: z.array(noteRecordSchema).optional().catch([]) }))
+    .catch([]),
 });
 
 export interface KeptDraft {
@@ -72,7 +75,7 @@ export function keptDraft(): KeptDraft | undefined {
 
 export function keepDraft({ draft, as, lots }: KeptDraft): void {
   const used = draft.sheet.good.doses.flatMap(({ sugar }) => (sugar.kind === 'lot' ? [sugar.lotId] : []));
-  const known = lots.filter(({ id }) => used.includes(id)).map(({ id, lot }) => ({ id, lot }));
+  const known = lots.filter(({ id }) => used.includes(id)).map(({ id, lot, notes }) => ({ id, lot, notes }));
   keep(key, JSON.stringify({ draft, as, lots: known }));
 }
 

@@ -1,13 +1,25 @@
 /** The sugars that can go in a glass: lots off the shelf, sugars that were bought, and plain table sugar. */
-import type { LotRecord } from '../../../api/lot.ts';
+import type { NewLot } from '../../../api/lot.ts';
+import type { NoteRecord } from '../../../api/lotNote.ts';
 import type { PlanRecord } from '../../../api/plan.ts';
 import type { BoughtSugar, KeptGlass, KeptSugar, LotSugar } from '../../../core/beer/keptGlass.ts';
-import type { AlkaliGiven } from '../../../core/beer/minerals.ts';
+import type { GlassLot } from '../../../core/beer/sugarOfLot.ts';
 import { specificFromRating } from '../../../core/colour/rating.ts';
-import type { Lot } from '../../../core/lot/lot.ts';
+import type { AlkaliGiven } from '../../../core/lot/lot.ts';
 
 /** A lot as the Glass needs to know it; it may be on its way to the server. */
-export type ShelfLot = Pick<LotRecord, 'id'> & { readonly lot: Lot };
+export interface ShelfLot {
+  readonly id: string;
+  readonly lot: NewLot;
+  /** What was measured and taken of it, as far as that is known here. */
+  readonly notes?: readonly NoteRecord[] | undefined;
+}
+
+/** A lot as the core takes it; nothing when it is not known here. */
+export function glassLot(lots: readonly ShelfLot[], lotId: string): GlassLot | undefined {
+  const known = lots.find(({ id }) => id === lotId);
+  return known && { ...known.lot, notes: known.notes?.map(({ note }) => note) };
+}
 
 export interface Choosable {
   readonly id: string;

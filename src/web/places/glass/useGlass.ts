@@ -7,7 +7,7 @@ import { doseEntries, type PrintedAs, withDose } from './doseEntries.ts';
 import { freshDraft, type GlassDraft, keepDraft, keptDraft, usualPrints } from './draft.ts';
 import { restEntries } from './restEntries.ts';
 import type { GlassUnits } from './shown.ts';
-import { alkaliOfPlan, newBoughtSugar } from './sugars.ts';
+import { alkaliOfPlan, glassLot, newBoughtSugar } from './sugars.ts';
 import { useGlassUnits } from './useGlassUnits.ts';
 import { useShelf } from './useShelf.ts';
 
@@ -25,25 +25,25 @@ export function useGlass() {
     ...doseEntries(glass, units, as),
   });
   const entries = entriesFor(units, as);
-  const poured = useMemo(() => glassOf(good, (id) => lots.find((each) => each.id === id)?.lot), [good, lots]);
+  const poured = useMemo(() => glassOf(good, (id) => glassLot(lots, id)), [good, lots]);
 
   const change = (make: (glass: KeptGlass) => KeptGlass) =>
     setDraft((now) => ({ ...now, sheet: { ...now.sheet, good: make(now.sheet.good) } }));
   const replace = (glass: KeptGlass) => setDraft((now) => ({ ...now, sheet: { good: glass, texts: {} } }));
   const setDoses = (doses: readonly KeptDose[]) => {
     setDraft((now) => ({ ...now, sheet: withDoses(now.sheet, doses) }));
-    for (const { sugar } of doses) void askPlan(sugar);
+    for (const { sugar } of doses) void askAlkali(sugar);
   };
 
-  /** What alkali went into a lot, its plan says. */
-  async function askPlan(sugar: KeptSugar): Promise<void> {
+  /** What alkali went into a lot, it says itself; of an early one its plan does. */
+  async function askAlkali(sugar: KeptSugar): Promise<void> {
     if (sugar.kind !== 'lot' || sugar.alkali !== null) return;
-    const planId = lots.find(({ id }) => id === sugar.lotId)?.lot.planId;
-    const plan = planId ? await fetchPlan(planId).catch(() => undefined) : undefined;
-    if (!plan) return;
+    const lot = lots.find(({ id }) => id === sugar.lotId)?.lot;
+    const alkali = lot?.alkali ?? (await alkaliByPlan(lot?.planId));
+    if (!alkali) return;
     const tell = (dose: KeptDose): KeptDose =>
       dose.sugar.kind === 'lot' && dose.sugar.lotId === sugar.lotId && dose.sugar.alkali === null
-        ? { ...dose, sugar: { ...dose.sugar, alkali: alkaliOfPlan(plan) } }
+        ? { ...dose, sugar: { ...dose.sugar, alkali } }
         : dose;
     change((glass) => ({ ...glass, doses: glass.doses.map(tell) }));
   }
@@ -83,6 +83,11 @@ export function useGlass() {
     addSugar: (sugar: KeptSugar = newBoughtSugar) => setDoses([...good.doses, { sugar, massKg: 0.2, added: 'kettle' }]),
     removeDose: (at: number) => setDoses(good.doses.filter((_, i) => i !== at)),
   };
+}
+
+async function alkaliByPlan(planId: string | null | undefined) {
+  const plan = planId ? await fetchPlan(planId).catch(() => undefined) : undefined;
+  return plan && alkaliOfPlan(plan);
 }
 
 /** Fields carry the place of their sugar: when the places move, their texts are written anew. */

@@ -26,7 +26,7 @@ export function AdviceCard({ card, aside }: { readonly card: Card; readonly asid
         {card.effect} <span className="likely-span small quiet">{card.likely}</span>
       </p>
       <div className="card-buttons">
-        {asks ? (
+        {asks && !acts.looksOn ? (
           <>
             <button
               type="button"
@@ -47,7 +47,7 @@ export function AdviceCard({ card, aside }: { readonly card: Card; readonly asid
             )}
           </>
         ) : (
-          <p className="quiet nothing">{aside ? 'It comes back if it still holds.' : 'No act needed now.'}</p>
+          <p className="quiet nothing">{nothingWords(aside, asks)}</p>
         )}
       </div>
       <p className="reason">{card.reason}</p>
@@ -55,6 +55,11 @@ export function AdviceCard({ card, aside }: { readonly card: Card; readonly asid
       <Announcement card={card} asks={asks} />
     </section>
   );
+}
+
+function nothingWords(aside: boolean, asks: boolean): string {
+  if (asks) return 'Whoever is at the stove is told this too.';
+  return aside ? 'It comes back if it still holds.' : 'No act needed now.';
 }
 
 /** How long a tap stands for the card that it was on, unless that changes first, ms. */

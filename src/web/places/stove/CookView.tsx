@@ -49,7 +49,7 @@ export function CookView({ cooked, below, beside, ending }: CookViewProps) {
       <AlarmStrip
         alarms={view.alarms}
         timeS={view.timeS}
-        actions={alarmActions(acts)}
+        actions={acts.looksOn ? undefined : alarmActions(acts)}
         answers={alarmAnswers(view, acts, unit)}
       />
       <div className="cooking">
@@ -66,18 +66,22 @@ export function CookView({ cooked, below, beside, ending }: CookViewProps) {
           <GlanceDetail view={shown.view} mode={begun.mode} />
         </div>
         <div className="doing">
-          {below}
+          {!acts.looksOn && below}
           <TellingSwitches telling={telling} />
-          <DeedButtons view={view} cook={cook} mode={begun.mode} />
-          {beside}
-          <SpoonTest view={view} />
+          {!acts.looksOn && (
+            <>
+              <DeedButtons view={view} cook={cook} mode={begun.mode} />
+              {beside}
+              <SpoonTest view={view} />
+            </>
+          )}
         </div>
       </div>
       <div className="watching">
         <Unseen view={shown.view} />
         <CookLine cooked={shown} />
         <LogBook entries={cooked.entries} cook={cook} />
-        {ending}
+        {!acts.looksOn && ending}
       </div>
     </>
   );

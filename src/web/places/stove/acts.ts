@@ -10,9 +10,14 @@ export interface Acts {
   say<K extends EventKind>(kind: K, body: EventBodies[K]): void;
   /** Puts the advice aside for a while. */
   putAside(): void;
+  /** A guest, who may see everything and note nothing. */
+  readonly looksOn?: true;
   /** Says what an entry should have said; null: it never happened. Not in a rehearsal, whose pan has felt it. */
   readonly correct?: (entry: AnyEntry, body: AnyEntry['body'] | null) => void;
 }
+
+/** What a guest's taps come to. */
+export const lookingOn: Acts = { perform: () => {}, say: () => {}, putAside: () => {}, looksOn: true };
 
 const ActsContext = createContext<Acts | undefined>(undefined);
 

@@ -5,7 +5,7 @@ import type { Refusal } from '../../../core/advice/limits.ts';
 import { createLiveCook, type LiveCook } from '../../../core/advice/liveCook.ts';
 import { createRehearsal, type Rehearsal, readEveryS } from '../../../core/advice/rehearsal.ts';
 import type { Begun, EventBodies, EventKind } from '../../../core/log/bodies.ts';
-import type { LogEvent, Stamp } from '../../../core/log/event.ts';
+import type { KnownEvent, LogEvent, Stamp } from '../../../core/log/event.ts';
 import type { Kit } from '../../../core/pan/kit.ts';
 import { prepareKit } from '../../../core/pan/preparedKit.ts';
 import type { Deed } from '../../../core/pan/steps.ts';
@@ -164,6 +164,10 @@ const stove = {
     rehearsal.cook.moveTo(rehearsal.timeS);
     sitting.look();
     show();
+  },
+  /** The log of the rehearsal so far. */
+  log(): readonly KnownEvent[] {
+    return open?.rehearsal?.events ?? [];
   },
   putAside(): void {
     open?.sitting.putAside();

@@ -6,12 +6,12 @@ import type { Belief, Followed } from '../../../core/advice/followed.ts';
 import type { OpenDeeds } from '../../../core/advice/openDeeds.ts';
 import { outlook } from '../../../core/advice/outlook.ts';
 import type { Progress } from '../../../core/advice/progress.ts';
+import { believedColour } from '../../../core/colour/pool.ts';
 import type { AnyEntry } from '../../../core/log/corrections.ts';
 import type { Poured } from '../../../core/lot/yield.ts';
 import type { TimedDeed } from '../../../core/pan/steps.ts';
 import { type Range, rangeOf } from '../../../core/twin/range.ts';
 import type { Unseen } from '../../../core/twin/unseen.ts';
-import { filmDepthCm, likelyHueIndex, poolColour } from '../../parts/syrupPaint.ts';
 import type { Revealing } from './rehearsal/revealing.ts';
 
 /** What the twin believed at a time, the reading that it was told then, and the syrup's colour as a film. */
@@ -92,12 +92,8 @@ export interface Told {
 }
 
 export function rowOf({ timeS, believedC, unseen, reading }: Belief): Row {
-  const tone = {
-    a430: unseen.a430.mid,
-    hueIndex: likelyHueIndex(unseen.a430.mid),
-    waterShare: Math.min(1, Math.max(0, unseen.waterShare.mid)),
-  };
-  return { timeS, readingC: reading?.valueC, believedC, unseen, colour: poolColour(tone, filmDepthCm) };
+  const colour = believedColour(unseen.a430.mid, unseen.waterShare.mid);
+  return { timeS, readingC: reading?.valueC, believedC, unseen, colour };
 }
 
 /** Five minutes ahead. */

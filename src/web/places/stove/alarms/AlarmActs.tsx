@@ -16,7 +16,8 @@ export type AlarmAnswers = Readonly<
 
 interface AlarmActsProps {
   readonly shown: ShownAlarm;
-  readonly actions: AlarmActions;
+  /** None for a guest. */
+  readonly actions: AlarmActions | undefined;
   readonly answers: AlarmAnswers;
   readonly reason: AsideReason;
 }
@@ -24,6 +25,7 @@ interface AlarmActsProps {
 export function AlarmActs({ shown: { id, state }, actions, answers, reason }: AlarmActsProps) {
   const { priority, title } = kindOf(id);
   const guarded = useGuard(`${id} ${state.phase}`);
+  if (!actions) return null;
   const named = (act: string) => `${act}: ${title}`;
   if (state.phase === 'put aside') {
     return (

@@ -8,7 +8,7 @@ import { PriorityMark } from './PriorityMark.tsx';
 interface AlarmListProps {
   readonly groups: readonly AlarmGroup[];
   readonly timeS: number;
-  readonly actions: AlarmActions;
+  readonly actions: AlarmActions | undefined;
   readonly answers: AlarmAnswers;
 }
 

@@ -14,7 +14,7 @@ import './alarms.css';
 interface AlarmStripProps {
   readonly alarms: Pick<Alarms, 'states'>;
   readonly timeS: number;
-  readonly actions: AlarmActions;
+  readonly actions: AlarmActions | undefined;
   readonly answers?: AlarmAnswers;
   /** Shown in the room for an alarm while there is none: nothing that is needed in an alarm. */
   readonly whenCalm?: ReactNode;

@@ -1,10 +1,12 @@
 /** A real cook, followed by its log: on this device alone or with others, with the server or without. */
 import { lazy, Suspense, useEffect, useSyncExternalStore } from 'react';
 import { Link } from 'wouter';
+import { alkaliOfCook } from '../../../../core/lot/alkaliOfCook.ts';
 import type { Plan } from '../../../../core/planning/plan.ts';
 import { clock } from '../../../parts/figures.ts';
 import { useTitle } from '../../../parts/useTitle.ts';
-import { ActsProvider } from '../acts.ts';
+import { useLooksOn } from '../../../records/useStanding.ts';
+import { ActsProvider, lookingOn } from '../acts.ts';
 import { AlarmReportView } from '../alarms/AlarmReportView.tsx';
 import { CookLine } from '../CookLine.tsx';
 import { CookView } from '../CookView.tsx';
@@ -22,12 +24,13 @@ const SetAndBreak = lazy(async () => ({ default: (await import('../setting/SetAn
 export function LivePlace({ id }: { readonly id: string }) {
   const live = useSyncExternalStore(subscribe, liveNow);
   useEffect(() => void openLive(id), [id]);
+  const looksOn = useLooksOn();
   const mine = live?.id === id ? live : undefined;
   useTitle(mine?.cooked ? `${mine.cooked.planned.name} · Stove` : 'A cook · Stove');
   return (
-    <ActsProvider value={acts}>
+    <ActsProvider value={looksOn ? lookingOn : acts}>
       <main id="main" className="stove live">
-        <Strip live={mine} />
+        <Strip live={mine} looksOn={looksOn} />
         {mine?.writer === 'elsewhere' && (
           <p className="notice" role="status">
             This cook is written in another tab of this device: here it can only be watched.{' '}
@@ -38,13 +41,13 @@ export function LivePlace({ id }: { readonly id: string }) {
         )}
         {mine?.failed !== undefined && <p role="alert">This could not be computed: {mine.failed}</p>}
         {mine && !mine.cooked && mine.failed === undefined && <Waiting live={mine} />}
-        {mine?.cooked && <Cooking live={mine} />}
+        {mine?.cooked && <Cooking live={mine} looksOn={looksOn} />}
       </main>
     </ActsProvider>
   );
 }
 
-function Strip({ live }: { readonly live: Live | undefined }) {
+function Strip({ live, looksOn }: { readonly live: Live | undefined; readonly looksOn: boolean }) {
   const { cooked, link } = live ?? {};
   return (
     <header className="strip">
@@ -59,7 +62,7 @@ function Strip({ live }: { readonly live: Live | undefined }) {
         </p>
       </div>
       <div className="strip-acts">
-        {cooked && !cooked.view.poured && <FoamButton begun={cooked.view.begun} />}
+        {cooked && !cooked.view.poured && !looksOn && <FoamButton begun={cooked.view.begun} />}
         <Link className="button first-aid" href="/care">
           First aid
         </Link>
@@ -83,7 +86,7 @@ function Waiting({ live }: { readonly live: Live }) {
   );
 }
 
-function Cooking({ live }: { readonly live: Live }) {
+function Cooking({ live, looksOn }: { readonly live: Live; readonly looksOn: boolean }) {
   const { id, cooked } = live;
   if (!cooked) return null;
   const { view, planned, entries } = cooked;
@@ -108,7 +111,7 @@ function Cooking({ live }: { readonly live: Live }) {
     <>
       <div className="cooking">
         <p>Poured after {clock(view.poured.atS / 60)}.</p>
-        {poured && (
+        {poured && !looksOn && (
           <Suspense>
             <SetAndBreak
               poured={view.poured.sugar}
@@ -117,6 +120,8 @@ function Cooking({ live }: { readonly live: Live }) {
               kit={begun.kit}
               planId={begun.planId}
               cookId={id}
+              origin={begun.mode === 'live' ? 'cooked' : 'rehearsed'}
+              alkali={alkaliOfCook(begun, entries)}
               made={live.ended}
               onLotMade={() => !live.ended && acts.say('ended', { how: 'done' })}
             />

@@ -1,9 +1,12 @@
 /** What the thermometer shows: typed by large steppers, or sent by the thermometer itself. */
-import { useState } from 'react';
+import { useEffect, useState } from 'react';
+import { Link } from 'wouter';
 import { readingAsReceived } from '../../../../core/log/readingAsReceived.ts';
 import { Stepper } from '../../../parts/Stepper.tsx';
 import { useTemperatureUnit } from '../../../parts/TemperatureUnit.tsx';
 import { degrees, inUnit } from '../../../parts/temperature.ts';
+import { ConnectInstrument } from '../../devices/instruments/ConnectInstrument.tsx';
+import { readingsGoTo } from '../../devices/instruments/listening.ts';
 import { useActs } from '../acts.ts';
 import type { View } from '../view.ts';
 import { likelySlips } from './slips.ts';
@@ -13,6 +16,8 @@ const byHand = 'by hand';
 export function Thermometer({ view, cookId }: { readonly view: View; readonly cookId: string }) {
   const { unit, choose } = useTemperatureUnit();
   const acts = useActs();
+  // It goes on while another place is looked at: not taken back when this is not shown.
+  useEffect(() => readingsGoTo((reading) => acts.say('reading', reading)), [acts]);
   const expected = Math.round(inUnit(view.believedC.mid, unit));
   // Until it is touched it goes along with what is expected.
   const [typed, setTyped] = useState<number>();
@@ -81,8 +86,10 @@ export function Thermometer({ view, cookId }: { readonly view: View; readonly co
       </p>
       <details>
         <summary>A thermometer that sends by itself</summary>
+        <ConnectInstrument unit={unit} />
         <p className="small">
-          Whatever can send over the network, to the address of this page. One line does it, with C or F as its unit:
+          Whatever can send over the network, to the address of this page. One line does it, with C or F as its unit;
+          from another device with the token of its own that it got on the page <Link href="/devices">Devices</Link>:
         </p>
         <pre className="small">
           <code>{curlLine(cookId, unit)}</code>

@@ -3,6 +3,7 @@ import { useSyncExternalStore } from 'react';
 import { Link } from 'wouter';
 import { TemperatureUnitProvider, useTemperatureUnit } from '../../../parts/TemperatureUnit.tsx';
 import { degrees } from '../../../parts/temperature.ts';
+import { useLooksOn } from '../../../records/useStanding.ts';
 import { alarmActions, alarmAnswers } from '../alarmAnswers.ts';
 import { AlarmStrip } from '../alarms/AlarmStrip.tsx';
 import { cardOf } from '../card.ts';
@@ -23,6 +24,7 @@ export default function Watch() {
 
 function Standing({ id, cooked }: { readonly id: string; readonly cooked: Cooked }) {
   const { unit } = useTemperatureUnit();
+  const looksOn = useLooksOn();
   const { view, ahead } = cooked;
   const card = cardOf(view, cookIn(cooked), ahead, unit);
   useTelling({ alarms: view.alarms, cardKey: card.key, cardUrgency: card.urgency, cardWords: `${card.title}.` });
@@ -31,7 +33,7 @@ function Standing({ id, cooked }: { readonly id: string; readonly cooked: Cooked
       <AlarmStrip
         alarms={view.alarms}
         timeS={view.timeS}
-        actions={alarmActions(acts)}
+        actions={looksOn ? undefined : alarmActions(acts)}
         answers={alarmAnswers(view, acts, unit)}
         whenCalm={
           <span>

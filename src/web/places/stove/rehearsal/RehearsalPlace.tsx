@@ -71,11 +71,11 @@ export function RehearsalPlace() {
 }
 
 function Rehearsal({ cooked, onAgain }: { readonly cooked: Cooked; readonly onAgain: () => void }) {
-  const { reveal, planned, pace, view } = cooked;
+  const { reveal, pace, view } = cooked;
   if (reveal) {
     return (
       <>
-        <RevealView reveal={reveal} planned={planned} onAgain={onAgain} />
+        <RevealView cooked={cooked} reveal={reveal} onAgain={onAgain} />
         <div className="watching">
           <CookLine cooked={cooked} />
         </div>

@@ -7,14 +7,16 @@ import { clock, ebcOf } from '../../../parts/figures.ts';
 import { likelyHueIndex } from '../../../parts/syrupPaint.ts';
 import { useTemperatureUnit } from '../../../parts/TemperatureUnit.tsx';
 import { inUnit } from '../../../parts/temperature.ts';
-import type { Planned } from '../planned.ts';
+import type { Cooked } from '../cooked.ts';
 import { unseenWords } from '../Unseen.tsx';
+import { KeepInBook } from './KeepInBook.tsx';
+import { RehearsedLot } from './RehearsedLot.tsx';
 import type { Revealing } from './revealing.ts';
 import { type TellingWords, ToldTable } from './ToldTable.tsx';
 
 interface RevealProps {
+  readonly cooked: Cooked;
   readonly reveal: Revealing;
-  readonly planned: Planned;
   readonly onAgain: () => void;
 }
 
@@ -31,7 +33,8 @@ const kitchenWords: Readonly<Record<KitchenName, TellingWords>> = {
   thermometerLagS: { name: 'Thermometer’s lag', show: tenths, after: ' s' },
 };
 
-export function RevealView({ reveal, planned, onAgain }: RevealProps) {
+export function RevealView({ cooked, reveal, onAgain }: RevealProps) {
+  const { planned } = cooked;
   const { unit } = useTemperatureUnit();
   const title = useRef<HTMLHeadingElement>(null);
   // The card that had the focus is gone: what is new is read from its start.
@@ -78,6 +81,8 @@ export function RevealView({ reveal, planned, onAgain }: RevealProps) {
           <button type="button" className="main" onClick={onAgain}>
             Rehearse again on another pan
           </button>
+          <RehearsedLot cooked={cooked} />
+          <KeepInBook />
           <Link className="button" href="/stove/cook">
             Cook it for real
           </Link>

@@ -4,6 +4,7 @@ import type { Refusal } from '../../../../core/advice/limits.ts';
 import type { Kit } from '../../../../core/pan/kit.ts';
 import type { PlanRequest } from '../../../../core/planning/request.ts';
 import { heldValue } from '../../../parts/heldValue.ts';
+import { keepRehearsal } from '../../../records/cookLog/keepRehearsal.ts';
 import type { Acts } from '../acts.ts';
 import { type Cooked, grown } from '../cooked.ts';
 import type { Stove } from '../stove.worker.ts';
@@ -80,3 +81,6 @@ export const clockActs = {
   setSpeed: (speed: number): void => void worker.setSpeed(speed),
   setSlowsForActs: (slows: boolean): void => void worker.setSlowsForActs(slows),
 };
+
+/** Keeps the rehearsal in the Book; gives the id that it has there. */
+export const keepInBook = async (): Promise<string> => keepRehearsal(await worker.log());

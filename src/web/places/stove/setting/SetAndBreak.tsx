@@ -1,7 +1,7 @@
 /** Set and break: after the pour, when it can be touched, frozen and broken, what to expect, and the lot that comes of it. */
 import { useDeferredValue, useMemo, useState } from 'react';
 import { Link } from 'wouter';
-import { type Lot, lotOf } from '../../../../core/lot/lot.ts';
+import { type AlkaliGiven, type Lot, lotOf, type Origin } from '../../../../core/lot/lot.ts';
 import type { Poured } from '../../../../core/lot/yield.ts';
 import type { Kit } from '../../../../core/pan/kit.ts';
 import type { Plan } from '../../../../core/planning/plan.ts';
@@ -28,6 +28,9 @@ export interface SetAndBreakProps {
   /** The kept plan and cook; null for those that are not kept. */
   readonly planId: string | null;
   readonly cookId: string | null;
+  readonly origin: Origin;
+  /** What browned it, as logged. */
+  readonly alkali: AlkaliGiven | null;
   /** The lot of this cook was made before. */
   readonly made: boolean;
   /** Once it is written down on this device; it may reach the server later. */
@@ -35,7 +38,7 @@ export interface SetAndBreakProps {
 }
 
 export function SetAndBreak(props: SetAndBreakProps) {
-  const { poured, pouredMs, plan, kit, planId, cookId, onLotMade } = props;
+  const { poured, pouredMs, plan, kit, planId, cookId, origin, alkali, onLotMade } = props;
   const { form, name: plannedName } = plan.request;
   const [tray, setTray] = useState(rememberedTray);
   const [made, setMade] = useState<{ readonly id: string; readonly name: string }>();
@@ -45,7 +48,7 @@ export function SetAndBreak(props: SetAndBreakProps) {
 
   function make({ name, weighedKg }: LotAnswers) {
     const madeAt = new Date(pouredMs).toISOString();
-    const made = lotOf({ id: newId(), name, cookId, planId, madeAt, form, weighedKg, poured });
+    const made = lotOf({ id: newId(), name, origin, cookId, planId, madeAt, form, weighedKg, alkali, poured });
     const { id, ...lot } = made;
     void addLot(id, lot);
     setMade({ id, name });

@@ -1,7 +1,14 @@
 /** What a plan warns of, each caution with an id and its source. They don't replace the data sheet of what is in your hand. */
-import { limits, lyeClass } from '../../core/advice/limits.ts';
-import { isNeutralised, neutralisingStrength } from '../../core/planning/account/neutraliser.ts';
-import type { Plan } from '../../core/planning/plan.ts';
+import { limits, lyeClass } from '../advice/limits.ts';
+import type { AlkaliUsed } from '../log/bodies.ts';
+import { isNeutralised, neutralisingStrength } from './account/neutraliser.ts';
+import type { PlanRequest } from './request.ts';
+
+/** A plan, or a cook that went by one. */
+interface Handled {
+  readonly request: PlanRequest;
+  readonly amounts: { readonly alkali?: Pick<AlkaliUsed, 'substance' | 'strength'> | null | undefined };
+}
 
 export interface Caution {
   readonly id: string;
@@ -34,12 +41,12 @@ function mixingHeatK(strength: number): number {
 }
 
 /** What is handled: the alkali of the cook, or the little that neutralises a pale syrup afterwards. */
-function handledIn({ amounts: { alkali }, request }: Plan) {
+function handledIn({ amounts: { alkali }, request }: Handled) {
   if (alkali || !isNeutralised(request)) return alkali;
   return { substance: request.alkali, strength: neutralisingStrength };
 }
 
-export function cautionsFor(plan: Plan): readonly Caution[] {
+export function cautionsFor(plan: Handled): readonly Caution[] {
   const alkali = handledIn(plan);
   const burn: Caution[] = [
     {

@@ -1,0 +1,45 @@
+/**
+ * Lines as thermometers write them to a serial port: a pattern says where the number stands. `{}` is the number, `*` anything,
+ * blanks stand for blanks, all else for itself: `T1={} C`.
+ */
+
+/** Longer lines are noise. */
+const longestLine = 200;
+/** Each more would make the search that much slower on a line made to be slow. */
+const mostStars = 2;
+
+/** What is wrong with a pattern; undefined for a good one. */
+export function patternTrouble(pattern: string): string | undefined {
+  if (pattern.split('{}').length !== 2) return 'has to have {} once, where the number stands';
+  if (pattern.split('*').length - 1 > mostStars) return `may have * up to ${mostStars} times`;
+  return undefined;
+}
+
+/** @returns what stands where the pattern has the number; undefined when the line is not of that form */
+export function textInLine(pattern: string): (line: string) => string | undefined {
+  const parts = pattern.trim().split(/(\{\}|\*|\s+)/);
+  const source = parts.map((part) => {
+    if (part === '{}') return '([^\\s,;]+?)';
+    if (part === '*') return '.*?';
+    return part.trim() === '' ? (part === '' ? '' : '\\s+') : part.replaceAll(/[.*+?^${}()|[\]\\]/g, '\\$&');
+  });
+  const form = new RegExp(`^\\s*${source.join('')}\\s*$`);
+  return (line) => form.exec(line)?.[1];
+}
+
+/** Takes text piece by piece and tells each line once it is whole; what is longer than a line is passed over. */
+export function lineReader(told: (line: string) => void): (piece: string) => void {
+  let waiting = '';
+  let tooLong = false;
+  return (piece) => {
+    const lines = (waiting + piece).split(/[\r\n]+/);
+    waiting = lines.pop() ?? '';
+    for (const line of lines) {
+      if (!tooLong && line.length <= longestLine && line.trim() !== '') told(line);
+      tooLong = false;
+    }
+    if (waiting.length <= longestLine) return;
+    waiting = '';
+    tooLong = true;
+  };
+}
