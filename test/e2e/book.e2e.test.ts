@@ -102,5 +102,5 @@ describe.skipIf(noBrowser)('the Book', () => {
     await says(page, '.explained', /mostly alkali/);
     await accessible(page);
     expect(complaints).toEqual([]);
-  });
+  }, 120_000);
 });

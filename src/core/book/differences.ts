@@ -1,0 +1,104 @@
+/** A cook as rows of numbers, and several of them beside each other: what went in, how each step went, and what came out. */
+import type { CookState } from '../log/fold.ts';
+import { doingsOf } from './doings.ts';
+import { browningAtC, dosesOf, invertingAtC, type StepDose } from './doses.ts';
+import type { Landed } from './landed.ts';
+import { stepWords } from './words.ts';
+
+export interface Fact {
+  readonly what: string;
+  readonly unit: string;
+  /** Decimals that are shown. */
+  readonly digits: number;
+  readonly value: number;
+}
+
+export interface DifferenceRow extends Omit<Fact, 'value'> {
+  /** One for each cook; null where it has none. */
+  readonly values: readonly (number | null)[];
+}
+
+const [inverting, browning] = [`Inverting, minutes at ${invertingAtC} °C`, `Browning, minutes at ${browningAtC} °C`];
+
+const order: readonly string[] = [
+  ...['Sugar', 'Water at the start', 'Malt extract', 'Acid', 'Pure alkali given'],
+  ...Object.values(stepWords).flatMap((step) => [`${step}, length`, `${step}, mean`]),
+  ...[inverting, browning, 'Spoonfuls', 'Cold pan to the end', 'Colour', 'Inverted', 'Water left'],
+];
+
+export function factsOf(state: CookState, landed: Landed | null): readonly Fact[] {
+  const doings = doingsOf(state);
+  const steps = dosesOf(doings);
+  const sum = (value: (step: StepDose) => number) => steps.reduce((all, step) => all + value(step), 0);
+  return [
+    ...wentIn(state),
+    ...steps.flatMap(({ kind, minutes, meanC }) => [
+      fact(`${stepWords[kind]}, length`, 'min', 0, minutes),
+      ...(meanC === null ? [] : [fact(`${stepWords[kind]}, mean`, '°C', 1, meanC)]),
+    ]),
+    fact(
+      `Inverting, minutes at ${invertingAtC} °C`,
+      'min',
+      0,
+      sum(({ invertingMinutes }) => invertingMinutes),
+    ),
+    fact(
+      `Browning, minutes at ${browningAtC} °C`,
+      'min',
+      0,
+      sum(({ browningMinutes }) => browningMinutes),
+    ),
+    fact(
+      'Spoonfuls',
+      '',
+      0,
+      sum(({ spoonfuls }) => spoonfuls),
+    ),
+    fact('Cold pan to the end', 'min', 0, doings.endS / 60),
+    ...(landed ? cameOut(landed) : []),
+  ];
+}
+
+/** More figures than are shown would only make a kept summary long. */
+const fact = (what: string, unit: string, digits: number, value: number): Fact => ({
+  what,
+  unit,
+  digits,
+  value: Number(value.toPrecision(6)),
+});
+
+function wentIn({ begun, deeds }: CookState): readonly Fact[] {
+  if (!begun) return [];
+  const { sucroseKg, waterKg, maltExtractKg, citricAcidKg } = begun.body.amounts.charge;
+  const alkaliKg = deeds.reduce((sum, entry) => sum + (entry.kind === 'alkali' ? entry.body.alkaliKg : 0), 0);
+  const perKg = (what: string, digits: number, kg: number) => fact(what, 'g/kg sugar', digits, (1000 * kg) / sucroseKg);
+  return [
+    fact('Sugar', 'g', 0, 1000 * sucroseKg),
+    perKg('Water at the start', 0, waterKg),
+    perKg('Malt extract', 1, maltExtractKg),
+    ...(citricAcidKg > 0 ? [perKg('Acid', 2, citricAcidKg)] : []),
+    ...(alkaliKg > 0 ? [perKg('Pure alkali given', 2, alkaliKg)] : []),
+  ];
+}
+
+function cameOut({ ebc, inverted, waterShare }: Landed): readonly Fact[] {
+  return [
+    fact('Colour', 'EBC', 0, ebc.mid),
+    fact('Inverted', '%', 0, 100 * inverted.mid),
+    fact('Water left', '%', 1, 100 * waterShare.mid),
+  ];
+}
+
+/** Rows of several cooks. Steps stand in the order in which sugar goes through them. */
+export function differencesOf(cooks: readonly (readonly Fact[])[]): readonly DifferenceRow[] {
+  const rows = new Map<string, Omit<DifferenceRow, 'values'> & { readonly values: (number | null)[] }>();
+  for (const [place, facts] of cooks.entries()) {
+    for (const { value, ...head } of facts) {
+      const row = rows.get(head.what) ?? { ...head, values: cooks.map(() => null) };
+      // Of two steps of a kind the first stands for it.
+      row.values[place] ??= value;
+      rows.set(head.what, row);
+    }
+  }
+  return [...rows.values()].toSorted((a, b) => order.indexOf(a.what) - order.indexOf(b.what));
+}
