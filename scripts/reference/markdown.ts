@@ -1,6 +1,6 @@
 /** Markdown of the generated reference. */
 
-export const cell = (text: string | number): string => String(text).replaceAll('|', '\\|').replaceAll('\n', ' ');
+const cell = (text: string | number): string => String(text).replaceAll('|', '\\|').replaceAll('\n', ' ');
 
 export function table(head: readonly string[], rows: readonly (readonly (string | number)[])[]): string {
   const line = (cells: readonly (string | number)[]) => `| ${cells.map(cell).join(' | ')} |`;

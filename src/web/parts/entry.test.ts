@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { defaultKit } from '../../core/pan/kit.ts';
 import { defaultRequest } from '../../core/planning/request.ts';
 import { aimEntries } from '../places/desk/aimEntries.ts';
-import { kitEntries } from './kit/kitEntries.ts';
 import { rewritten, type Sheet, textOf, troubles, typed } from './entry.ts';
+import { kitEntries } from './kit/kitEntries.ts';
 
 const entries = aimEntries('C');
 const fresh = { good: defaultRequest, texts: {} };
