@@ -61,7 +61,7 @@ export function App() {
       <Masthead />
       <StandingLine />
       <CookUnderWay />
-      <Suspense fallback={<main id="main" />}>
+      <Suspense fallback={<main id="main" className="to-come" />}>
         <Switch>
           <Route path="/" component={Desk} />
           <Route path="/stove/*?" component={Stove} />

@@ -14,7 +14,7 @@ describe.skipIf(noBrowser)('Desk and Care', () => {
     const { page } = await open();
     await planned(page);
     const reached: string[] = [];
-    for (let i = 0; i < 70; i++) {
+    for (let i = 0; i < 90; i++) {
       await page.keyboard.press('Tab');
       const seen = await page.evaluate(() => {
         const element = document.activeElement as HTMLElement;
@@ -38,6 +38,8 @@ describe.skipIf(noBrowser)('Desk and Care', () => {
       'Finished sugar',
       'Time along the pan line',
       'Save kit',
+      'Type prices on the Kit page',
+      'Burned, splashed, or a pan on fire: Care',
     ])
       expect(reached).toContain(name);
     await says(page, amounts, /2[45]\d/);
@@ -85,6 +87,8 @@ describe.skipIf(noBrowser)('Desk and Care', () => {
       await bandsThere(page);
       await page.getByText('Change the kit').click();
       await page.getByText('The pan line as a table').click();
+      await page.getByText('The field as a table').click();
+      await page.getByText('Other levers, another look').click();
       await page.waitForTimeout(500);
     } else {
       await page.getByRole('heading', { name: 'Burned by hot sugar' }).waitFor();
@@ -121,6 +125,7 @@ describe.skipIf(noBrowser)('Desk and Care', () => {
       'Dissolve',
       'Invert',
       'Roast',
+      'Tray',
       'Sodium hydroxide',
       'Lye into water',
       '20 minutes of cool running water',

@@ -1,6 +1,7 @@
 // What the Desk keeps, on the server and in the browser.
 import { describe, expect, it } from 'vitest';
 import type { KitRecord } from '../../src/api/kit.ts';
+import type { PlanRecord } from '../../src/api/plan.ts';
 import { defaultKit } from '../../src/core/pan/kit.ts';
 import { field, noBrowser, pages, planned, says } from './openPage.ts';
 
@@ -79,15 +80,16 @@ describe.skipIf(noBrowser)('the Desk', () => {
     expect(page.url()).toMatch(/\?plan=/);
     expect(await inHand()).toBe('Fig shards');
 
+    // The address changes a moment before the page hears of it.
     await page.goBack();
     await page.waitForFunction((address) => location.href === address, plum);
-    expect(await inHand()).toBe('Plum shards');
+    await expect.poll(inHand).toBe('Plum shards');
     await page.goBack();
     await page.waitForFunction(() => location.search === '');
-    expect(await inHand()).toBe('Not saved');
+    await expect.poll(inHand).toBe('Not saved');
     await page.goForward();
     await page.waitForFunction((address) => location.href === address, plum);
-    expect(await inHand()).toBe('Plum shards');
+    await expect.poll(inHand).toBe('Plum shards');
   });
 
   it('keeps the address of a plan that is opened by it in a browser that never was here', async () => {
@@ -106,6 +108,37 @@ describe.skipIf(noBrowser)('the Desk', () => {
     expect(elsewhere.page.url()).toBe(address);
     expect(address.startsWith(server.address)).toBe(true);
     expect(await field(elsewhere.page, 'Name').inputValue()).toBe('Plum shards');
+  });
+
+  it('keeps each version of a plan, lays one behind another, and names the one that a cook goes by', async () => {
+    const { page, server, complaints } = await open({ ownServer: true });
+    await planned(page);
+    await page.getByRole('button', { name: 'Save plan' }).click();
+    await page.getByText('Saved “First batch”.').waitFor();
+    const [first] = await allPlans(server.address);
+
+    await field(page, 'Dose').fill('4');
+    const lain = field(page, 'Lay behind this plan');
+    await lain.selectOption(first?.id ?? '');
+    await page.getByRole('row', { name: 'Dose, sodium hydroxide, g/kg 4.0 5.0' }).waitFor();
+    expect(await page.locator('.picture .behind-course').count()).toBeGreaterThan(1);
+    expect(await page.getByRole('row', { name: /^Invert for/ }).count()).toBe(0);
+    await page.getByRole('button', { name: 'Take it away' }).click();
+    await page.locator('.picture .behind-course').first().waitFor({ state: 'detached' });
+
+    await page.getByRole('button', { name: 'Save plan' }).click();
+    await page.waitForFunction(() => location.search.includes('plan='));
+    const [second, before] = await allPlans(server.address);
+    expect(before).toEqual(first);
+    expect(second).toMatchObject({ request: { ...before?.request, alkaliGPerKg: 4 } });
+    expect(second?.id).not.toBe(first?.id);
+
+    await page.goto(`${server.address}stove/cook`);
+    for (const check of await page.locator('.checks input').all()) await check.check();
+    await page.getByRole('button', { name: 'Start the cook' }).click();
+    await page.waitForURL(/stove\/cook\/./);
+    await expect.poll(() => plansOfCooks(server.address), { timeout: 10_000 }).toEqual([second?.id]);
+    expect(complaints).toEqual([]);
   });
 
   it('says of a plan that is not there which it was, and leads on', async () => {
@@ -157,9 +190,24 @@ describe.skipIf(noBrowser)('the Desk', () => {
   });
 });
 
-async function plansOn(address: string): Promise<number> {
-  const { plans } = (await (await fetch(`${address}api/plans`)).json()) as { plans: unknown[] };
-  return plans.length;
+async function allPlans(address: string): Promise<readonly PlanRecord[]> {
+  const { plans } = (await (await fetch(`${address}api/plans`)).json()) as { plans: PlanRecord[] };
+  return plans;
+}
+
+const plansOn = async (address: string): Promise<number> => (await allPlans(address)).length;
+
+/** The plan that each cook's log names in its beginning. */
+async function plansOfCooks(address: string): Promise<unknown[]> {
+  const { cooks } = (await (await fetch(`${address}api/cooks`)).json()) as { cooks: { id: string }[] };
+  return Promise.all(
+    cooks.map(async ({ id }) => {
+      const { events } = (await (await fetch(`${address}api/cooks/${id}/events`)).json()) as {
+        events: { kind: string; body: { planId?: string } }[];
+      };
+      return events.find(({ kind }) => kind === 'begun')?.body.planId;
+    }),
+  );
 }
 
 async function onlyKit(address: string): Promise<KitRecord> {

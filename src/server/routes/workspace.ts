@@ -8,19 +8,17 @@ import { workspaceText } from '../store/workspace.ts';
 import { problem } from './respond.ts';
 
 export function workspaceRoute(instance: FastifyInstance, { db }: Store) {
-  instance
-    .withTypeProvider<ZodTypeProvider>()
-    .get(
-      '/api/workspace',
-      {
-        schema: {
-          summary: 'Everything that is kept, as one JSON file',
-          response: { 200: z.string(), default: problem },
-        },
+  instance.withTypeProvider<ZodTypeProvider>().get(
+    '/api/workspace',
+    {
+      schema: {
+        summary: 'Everything that is kept, as one JSON file',
+        response: { 200: z.string(), default: problem },
       },
-      async (_, reply) => {
-        reply.type('application/json').header('content-disposition', 'attachment; filename="umberpan-workspace.json"');
-        return reply.send(Readable.from(workspaceText(db)) as unknown as string);
-      },
-    );
+    },
+    async (_, reply) => {
+      reply.type('application/json').header('content-disposition', 'attachment; filename="umberpan-workspace.json"');
+      return reply.send(Readable.from(workspaceText(db)) as unknown as string);
+    },
+  );
 }

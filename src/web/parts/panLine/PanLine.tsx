@@ -3,6 +3,7 @@ import { memo } from 'react';
 import { drawEveryS } from '../../../core/planning/forecast.ts';
 import type { TemperatureUnit } from '../temperature.ts';
 import { Axes } from './Axes.tsx';
+import { BehindLine } from './BehindLine.tsx';
 import { Clip } from './Clip.tsx';
 import { Deeds } from './Deeds.tsx';
 import type { Layout } from './layout.ts';
@@ -21,9 +22,11 @@ interface PanLineProps {
   readonly unit: TemperatureUnit;
   /** On paper the ribbon is hatched: it must do without colour. */
   readonly hatched?: boolean;
+  /** Another plan, drawn behind this one. */
+  readonly behind?: Picture | undefined;
 }
 
-export const PanLine = memo(function PanLine({ picture, bands, layout, unit, hatched }: PanLineProps) {
+export const PanLine = memo(function PanLine({ picture, bands, layout, unit, hatched, behind }: PanLineProps) {
   const { x, y, left, right, plotTop, plotBottom } = layout;
   const band = bands?.forecast.bands.readingC;
   const clip = { left, right, top: plotTop - 2, bottom: plotBottom };
@@ -50,11 +53,12 @@ export const PanLine = memo(function PanLine({ picture, bands, layout, unit, hat
       </Clip>
       <StepBands picture={picture} layout={layout} unit={unit} />
       <Clip {...clip}>
+        {behind && <BehindLine behind={behind} layout={layout} />}
         <path className="course-halo" d={course} />
         <path className="course main-course" d={course} />
       </Clip>
       <Deeds picture={picture} layout={layout} />
-      <Panels picture={picture} bands={bands} layout={layout} />
+      <Panels picture={picture} bands={bands} layout={layout} behind={behind} />
     </g>
   );
 });

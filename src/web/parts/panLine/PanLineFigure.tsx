@@ -15,6 +15,10 @@ interface FigureProps {
   readonly summary: string;
   /** What lies over the line to be taken hold of. */
   readonly hand?: (layout: Layout) => ReactNode;
+  /** Another plan to draw behind this one. */
+  readonly behind?: Picture | undefined;
+  /** Which line is which. */
+  readonly legend?: ReactNode;
 }
 
 const minuteS = 60;
@@ -27,13 +31,15 @@ const stepsByKey: Readonly<Record<string, number>> = {
   PageDown: -10,
 };
 
-export function PanLineFigure({ picture, bands, summary, hand }: FigureProps) {
+export function PanLineFigure({ picture, bands, summary, hand, behind, legend }: FigureProps) {
   const { unit } = useTemperatureUnit();
   const [frame, width] = useWidth();
   const [pointedS, setPointedS] = useState<number>();
-  const { endS, hottestC } = picture;
+  const { endS } = picture;
+  const farthestS = Math.max(endS, behind?.endS ?? 0);
+  const hottestC = Math.max(picture.hottestC, behind?.hottestC ?? 0);
   const rails = picture.plan.amounts.alkali ? 3 : 2;
-  const layout = useMemo(() => layoutFor(width, endS, hottestC, rails), [width, endS, hottestC, rails]);
+  const layout = useMemo(() => layoutFor(width, farthestS, hottestC, rails), [width, farthestS, hottestC, rails]);
   const timeS = Math.min(endS, pointedS ?? endS);
   const moment = momentAt(picture, bands, timeS);
 
@@ -53,6 +59,7 @@ export function PanLineFigure({ picture, bands, summary, hand }: FigureProps) {
     <figure className="pan-figure screen">
       <figcaption>{summary}</figcaption>
       <Readout moment={moment} resting={pointedS === undefined} />
+      {legend}
       <div className="pan-hands">
         <div
           ref={frame}
@@ -71,7 +78,7 @@ export function PanLineFigure({ picture, bands, summary, hand }: FigureProps) {
           onKeyDown={press}
         >
           <svg width={layout.width} height={layout.height} aria-hidden="true">
-            <PanLine picture={picture} bands={bands} layout={layout} unit={unit} />
+            <PanLine picture={picture} bands={bands} layout={layout} unit={unit} behind={behind} />
             {pointedS !== undefined && <CrossHair moment={moment} layout={layout} />}
           </svg>
         </div>

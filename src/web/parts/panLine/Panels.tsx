@@ -10,9 +10,10 @@ interface PanelsProps {
   readonly picture: Picture;
   readonly bands: Bands | undefined;
   readonly layout: Layout;
+  readonly behind: Picture | undefined;
 }
 
-export function Panels({ picture, bands, layout }: PanelsProps) {
+export function Panels({ picture, bands, layout, behind }: PanelsProps) {
   const { x } = layout;
   return (
     <g>
@@ -23,6 +24,7 @@ export function Panels({ picture, bands, layout }: PanelsProps) {
         return (
           <PanelFrame key={name} panel={panel} layout={layout}>
             {band && <path className="band" d={bandPath(band.low, band.high, drawEveryS, x, y)} />}
+            {behind && <path className="course behind-course" d={linePath(behind.traces[name], drawnEveryS, x, y)} />}
             <path className="course" d={linePath(picture.traces[name], drawnEveryS, x, y)} />
           </PanelFrame>
         );

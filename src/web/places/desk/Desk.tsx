@@ -5,6 +5,7 @@ import { TemperatureUnitProvider } from '../../parts/TemperatureUnit.tsx';
 import { useTitle } from '../../parts/useTitle.ts';
 import { Actions } from './Actions.tsx';
 import { AimForm } from './AimForm.tsx';
+import { useBehind } from './behind/useBehind.ts';
 import { FieldPlace } from './field/FieldPlace.tsx';
 import { KitForm } from './KitForm.tsx';
 import { PlanView } from './PlanView.tsx';
@@ -26,12 +27,17 @@ export default function DeskPlace() {
 function Desk() {
   const desk = useDesk();
   const { draft, kept, planning } = desk;
-  const { outcome, bands } = planning;
+  const { outcome, bands, account } = planning;
   // The sheet for paper is not seen yet: it may come a moment after the screen.
   const sheet = useDeferredValue(planning);
   const { name, massKg, form, route } = draft.aim.good;
   const possible = outcome?.kind === 'plan' && !desk.wrong;
   useTitle(`${name} · Desk`);
+  const laying = useBehind(desk.plans, desk.kits, {
+    kit: draft.kit.good,
+    kitId: draft.base?.id,
+    savedId: kept.saved ? draft.plan?.id : undefined,
+  });
   const query = useSearch();
   const [wished, setWished] = useState(() => sentWish(query));
 
@@ -87,13 +93,21 @@ function Desk() {
           <PlanView
             picture={outcome.picture}
             bands={bands}
+            account={account}
+            laying={laying}
             kit={draft.kit.good}
+            kitId={draft.base?.id}
             stale={desk.wrong}
             request={draft.aim.good}
             onChange={desk.changeAim}
           />
           {sheet.outcome?.kind === 'plan' && (
-            <PrintSheet picture={sheet.outcome.picture} bands={sheet.bands} kit={draft.kit.good} />
+            <PrintSheet
+              picture={sheet.outcome.picture}
+              bands={sheet.bands}
+              account={sheet.account}
+              kit={draft.kit.good}
+            />
           )}
         </>
       )}

@@ -1,6 +1,7 @@
 /** The plan on screen: where it lands, the pan line, and what to weigh, prepare and do. */
 import { memo } from 'react';
 import type { Kit } from '../../../core/pan/kit.ts';
+import type { Account } from '../../../core/planning/account.ts';
 import type { PlanRequest } from '../../../core/planning/request.ts';
 import { PanLineFigure } from '../../parts/panLine/PanLineFigure.tsx';
 import { PanTable } from '../../parts/panLine/PanTable.tsx';
@@ -8,6 +9,11 @@ import type { Bands, Picture } from '../../parts/panLine/picture.ts';
 import { useTemperatureUnit } from '../../parts/TemperatureUnit.tsx';
 import { AlkaliCard } from './AlkaliCard.tsx';
 import { Amounts } from './Amounts.tsx';
+import { AccountView } from './account/AccountView.tsx';
+import { WaterView } from './account/WaterView.tsx';
+import { Laid } from './behind/Laid.tsx';
+import { LayLegend } from './behind/LayLegend.tsx';
+import type { Laying } from './behind/useBehind.ts';
 import { Cautions } from './Cautions.tsx';
 import { StepHandles } from './hand/StepHandles.tsx';
 import { Landing } from './Landing.tsx';
@@ -18,7 +24,10 @@ import { summaryOf } from './summary.ts';
 interface PlanViewProps {
   readonly picture: Picture;
   readonly bands: Bands | undefined;
+  readonly account: Account | undefined;
   readonly kit: Kit;
+  readonly kitId: string | undefined;
+  readonly laying: Laying;
   /** A field can't be read just now, and this is the last plan that could be made. */
   readonly stale: boolean;
   /** What is being changed by hand. */
@@ -26,9 +35,11 @@ interface PlanViewProps {
   readonly onChange: (change: Partial<PlanRequest>) => void;
 }
 
-export const PlanView = memo(function PlanView({ picture, bands, kit, stale, request, onChange }: PlanViewProps) {
+export const PlanView = memo(function PlanView(props: PlanViewProps) {
+  const { picture, bands, account, kit, kitId, laying, stale, request, onChange } = props;
   const { unit } = useTemperatureUnit();
-  const { plan, tones } = picture;
+  const { plan, tones, ends } = picture;
+  const { behind } = laying;
   const { alkali } = plan.amounts;
   const dimmed = stale ? '' : undefined;
   return (
@@ -41,9 +52,12 @@ export const PlanView = memo(function PlanView({ picture, bands, kit, stale, req
         <PanLineFigure
           picture={picture}
           bands={bands}
+          behind={behind?.outcome?.kind === 'plan' ? behind.outcome.picture : undefined}
+          legend={<LayLegend laying={laying} here={plan.request.name} />}
           summary={summaryOf(picture, bands, unit)}
           hand={(layout) => <StepHandles picture={picture} request={request} layout={layout} onChange={onChange} />}
         />
+        {behind && <Laid behind={behind} here={picture} />}
         <PanTable picture={picture} bands={bands} />
       </div>
       <div className="results" data-stale={dimmed}>
@@ -52,6 +66,18 @@ export const PlanView = memo(function PlanView({ picture, bands, kit, stale, req
           <PanFitView plan={plan} pours={bands?.forecast.yieldKg} kit={kit} tone={tones.at(-1)} />
           {alkali && <AlkaliCard alkali={alkali} cautions={plan.cautions} />}
           <StepTable picture={picture} bands={bands} />
+          <AccountView
+            account={account}
+            request={plan.request}
+            bought={kit.prices?.bought}
+            roomC={kit.roomC}
+            kitHref={kitId ? `/kit/${kitId}` : '/kit'}
+          />
+          <WaterView
+            account={account}
+            alkalinityMgPerL={kit.water.alkalinityMgPerL}
+            inverted={ends.at(-1)?.inverted ?? 0}
+          />
           <Cautions alkali={alkali !== undefined} />
         </div>
       </div>

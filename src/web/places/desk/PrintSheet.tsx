@@ -2,6 +2,7 @@
 
 import { memo } from 'react';
 import type { Kit } from '../../../core/pan/kit.ts';
+import type { Account } from '../../../core/planning/account.ts';
 import { formatSpoon } from '../../../core/units/formatSpoon.ts';
 import { clock, grams } from '../../parts/figures.ts';
 import { materialNames, stoveNames } from '../../parts/kit/kitNames.ts';
@@ -12,6 +13,7 @@ import { useTemperatureUnit } from '../../parts/TemperatureUnit.tsx';
 import { usePrintLine } from '../../parts/usePrintLine.ts';
 import { AlkaliCard } from './AlkaliCard.tsx';
 import { Amounts } from './Amounts.tsx';
+import { readyText } from './account/accountWords.ts';
 import { Cautions } from './Cautions.tsx';
 import { StepTable } from './StepTable.tsx';
 import { landingOf } from './summary.ts';
@@ -20,12 +22,13 @@ import './print.css';
 interface PrintSheetProps {
   readonly picture: Picture;
   readonly bands: Bands | undefined;
+  readonly account: Account | undefined;
   readonly kit: Kit;
 }
 
 const widthPx = 690;
 
-export const PrintSheet = memo(function PrintSheet({ picture, bands, kit }: PrintSheetProps) {
+export const PrintSheet = memo(function PrintSheet({ picture, bands, account, kit }: PrintSheetProps) {
   const { unit } = useTemperatureUnit();
   const { plan, endS, hottestC } = picture;
   const { alkali } = plan.amounts;
@@ -41,7 +44,7 @@ export const PrintSheet = memo(function PrintSheet({ picture, bands, kit }: Prin
         {grams(plan.yieldKg)} g, {form}, {route} route{bands && `; ${landingOf(bands)}`}. Kit: {kit.name}.{' '}
         {stoveNames[kit.stove.kind]}, {kit.stove.ratedPowerW} W, dial to {kit.stove.notches};{' '}
         {materialNames[kit.pan.material].toLowerCase()} pan of {(kit.pan.diameterM * 100).toFixed(0)} cm; spoon of{' '}
-        {formatSpoon(kit.spoonM3)}.
+        {formatSpoon(kit.spoonM3)}.{account && ` ${readyText(account)}`}
       </p>
       <Cautions alkali={alkali !== undefined} />
       <div className="prepare">

@@ -47,7 +47,10 @@ export function readDraft(stored: unknown): Draft | undefined {
   return read.success ? read.data : undefined;
 }
 
-/** What was on the Desk when this browser last had it open; undefined when there is nothing, or nothing that can be read. */
+/**
+ * What was on the Desk when this browser last had it open; undefined when there is nothing, or nothing that can be read. Its plan is
+ * the saved one that it then was, unchanged: a cook that begins with it is named by it.
+ */
 export function keptDraft(): Draft | undefined {
   try {
     return readDraft(JSON.parse(kept(key) ?? 'null'));
@@ -56,8 +59,9 @@ export function keptDraft(): Draft | undefined {
   }
 }
 
-export function keepDraft({ aim, kit, base }: Draft): void {
-  keep(key, JSON.stringify({ aim, kit, base, plan: null }));
+export function keepDraft(draft: Draft): void {
+  const { aim, kit, base, plan } = draft;
+  keep(key, JSON.stringify({ aim, kit, base, plan: isSaved(draft) ? plan : null }));
 }
 
 export function withKit(draft: Draft, { id, version, kit }: KitRecord): Draft {

@@ -34,6 +34,9 @@ export function ask(request: PlanRequest, kit: Kit): void {
 /** The plan that lands at a colour. */
 export const find = (wish: Wish): Promise<Found> => worker.find(wish);
 
+/** A plan's central course, to lay behind the one on the Desk. */
+export const lay = (request: PlanRequest, kit: Kit): Promise<Outcome> => worker.lay(request, kit);
+
 async function answerAll(): Promise<void> {
   busy = true;
   while (waiting) {

@@ -1,9 +1,11 @@
 /** Plans and forecasts beside the page: the central course at once, then the draws a few at a time, unless something newer is asked for. */
 import { expose, transfer } from 'comlink';
 import type { Refusal } from '../../../core/advice/limits.ts';
+import type { Course } from '../../../core/pan/course.ts';
 import type { Kit } from '../../../core/pan/kit.ts';
 import { centralValues } from '../../../core/pan/model.ts';
 import { type PreparedKit, prepareKit } from '../../../core/pan/preparedKit.ts';
+import { type Account, accountOf } from '../../../core/planning/account.ts';
 import type { TasteAim } from '../../../core/planning/aim.ts';
 import {
   type Draw,
@@ -38,6 +40,7 @@ export interface Asked {
 export interface Told {
   readonly turn: number;
   readonly bands: Bands;
+  readonly account: Account;
   readonly tookMs: number;
 }
 
@@ -54,14 +57,29 @@ function prepare(kit: Kit): PreparedKit {
 
 function plan({ turn, request, kit }: Asked): Outcome {
   latest = turn;
+  return outcomeOf(request, kit, (made) => void forecast(turn, made));
+}
+
+/** A plan to lay behind the one that is asked for: its central course alone. */
+function lay(request: PlanRequest, kit: Kit): Outcome {
+  return outcomeOf(request, kit, () => {});
+}
+
+interface Made {
+  readonly plan: Plan;
+  readonly course: Course;
+  readonly prepared: PreparedKit;
+  readonly picture: Picture;
+}
+
+function outcomeOf(request: PlanRequest, kit: Kit, goOn: (made: Made) => void): Outcome {
   const begun = performance.now();
   try {
     const prepared = prepare(kit);
     const planned = planFor(request, prepared);
     if (planned.kind === 'refused') return planned;
     const picture = pictureOf(planned.plan, planned.course, prepared);
-    const middle = describe(planned.course, centralValues(kit), 1);
-    void forecast(turn, planned.plan, middle, prepared, picture);
+    goOn({ plan: planned.plan, course: planned.course, prepared, picture });
     const columns = Object.values(picture.traces).map((column) => Float64Array.from(column));
     const traces = Object.fromEntries(Object.keys(picture.traces).map((name, i) => [name, columns[i]]));
     const sent = { ...picture, traces } as unknown as Picture;
@@ -74,15 +92,13 @@ function plan({ turn, request, kit }: Asked): Outcome {
   }
 }
 
-async function forecast(
-  turn: number,
-  plan: Plan,
-  middle: Draw,
-  prepared: PreparedKit,
-  picture: Picture,
-): Promise<void> {
+async function forecast(turn: number, { plan, course, prepared, picture }: Made): Promise<void> {
   const begun = performance.now();
   const draws: Draw[] = [];
+  const middle = describe(course, centralValues(prepared.kit), 1);
+  await aMoment();
+  if (turn !== latest) return;
+  const account = accountOf(plan, course, prepared, { prices: prepared.kit.prices });
   for (const target of summariesAfter) {
     while (draws.length < target) {
       await aMoment();
@@ -92,7 +108,7 @@ async function forecast(
     const summary = summarise(plan, middle, draws);
     const bands = { forecast: summary, edges: ribbonEdges(picture, summary, drawEveryS) };
     const buffers = Object.values(summary.bands).flatMap(({ low, high }) => [low.buffer, high.buffer]);
-    tell(transfer({ turn, bands, tookMs: performance.now() - begun }, buffers as ArrayBuffer[]));
+    tell(transfer({ turn, bands, account, tookMs: performance.now() - begun }, buffers as ArrayBuffer[]));
   }
 }
 
@@ -140,6 +156,7 @@ function find({ a430, taste, request, routes, kit }: Wish): Found {
 
 const planner = {
   plan,
+  lay,
   find,
   onForecast(listener: (told: Told) => void): void {
     tell = listener;

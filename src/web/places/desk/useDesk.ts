@@ -15,6 +15,8 @@ import { useKeptKits } from './useKeptKits.ts';
 import { useKeptPlans } from './useKeptPlans.ts';
 import { usePlanner } from './usePlanner.ts';
 
+const none: readonly never[] = [];
+
 export function useDesk() {
   const { unit } = useTemperatureUnit();
   const kits = useKits();
@@ -57,8 +59,8 @@ export function useDesk() {
     labelOf: (field: string) => aims[field as keyof typeof aims]?.label ?? facts[field]?.label ?? 'Pan material',
     /** A field can't be read: what is shown is the last plan that could be made. */
     wrong,
-    kits: kits.data ?? [],
-    plans: plans.data ?? [],
+    kits: kits.data ?? none,
+    plans: plans.data ?? none,
     reached: !kits.isError && kits.failureCount === 0,
     keeping,
     kept,

@@ -59,18 +59,27 @@ export function useKeptPlans(draft: Draft, setDraft: SetDraft, kits: readonly Ki
     });
   });
   const refuseAsked = useEffectEvent((error: unknown) => {
-    const unknown = error instanceof ProblemError && error.problem.status < 500;
     const stay = () => {
       rename(undefined);
       setNotice(undefined);
     };
     setNotice({
-      says: unknown
+      says: isUnknown(error)
         ? `There is no saved plan “${asked?.slice(0, 36)}”: it was deleted, or its address is incomplete. Below is what this Desk last had; your saved plans are listed after the kit.`
         : failureOf(error, 'Not opened'),
       undo: { name: 'Go on with this plan', run: stay },
     });
   });
+
+  // What this browser remembers as saved may be deleted by now.
+  useEffect(() => {
+    const remembered = before.current.plan?.id;
+    if (!remembered) return;
+    fetchPlan(remembered).catch((error) => {
+      if (!isUnknown(error)) return;
+      setDraft((now) => (now.plan?.id === remembered ? { ...now, plan: null } : now));
+    });
+  }, [setDraft]);
 
   // The address may name a plan that is not on the Desk yet.
   useEffect(() => {
@@ -137,4 +146,8 @@ export function useKeptPlans(draft: Draft, setDraft: SetDraft, kits: readonly Ki
 
   const current = notice?.whileSaved && !saved ? undefined : notice;
   return { saved, saving: saving.isPending, notice: current, open, save, remove };
+}
+
+function isUnknown(error: unknown): boolean {
+  return error instanceof ProblemError && error.problem.status < 500;
 }

@@ -45,7 +45,7 @@ export function FieldPlace({ request, kit, wished, onChoose }: FieldPlaceProps) 
     here,
     band: bandAt(band, place),
     refusals: refusalsAt(spec, lines, place),
-    working: planes === undefined,
+    working: cooked.done < spec.y.count,
     failed: cooked.failed,
   };
   return (

@@ -26,7 +26,9 @@ export interface Readout {
 export function FieldReadout(readout: Readout) {
   const { unit } = useTemperatureUnit();
   const { here, band, look } = readout;
-  if (!here) {
+  // What is still being cooked keeps the room that it will take.
+  const coming = readout.working && readout.refusals.length === 0 && readout.failed === undefined;
+  if (!here && !coming) {
     return (
       <p className="field-none">
         <strong>{readout.refusals.length > 0 ? 'No plan here. ' : ''}</strong>
@@ -34,17 +36,17 @@ export function FieldReadout(readout: Readout) {
       </p>
     );
   }
-  const chip = (factor: number) => ({ background: cssOf(look, { ...here, a430: here.a430 * factor }) });
+  const chip = (factor: number) => here && { background: cssOf(look, { ...here, a430: here.a430 * factor }) };
   return (
     <div className="field-readout">
       <dl className="colour">
         <dt>Colour</dt>
         <dd>
           <span className="figure">
-            {ebcOf(here.a430)} <span className="unit">EBC</span>
+            {here ? ebcOf(here.a430) : '–'} <span className="unit">EBC</span>
           </span>
           <span className="range">
-            {band ? `8 in 10 cooks: ${bandSaid(here.a430, band)}` : 'how sure, in a moment'}
+            {here && band ? `8 in 10 cooks: ${bandSaid(here.a430, band)}` : 'how sure, in a moment'}
           </span>
         </dd>
         <dd className="chips" aria-hidden="true">
@@ -57,14 +59,18 @@ export function FieldReadout(readout: Readout) {
         {tasteNames.map((name) => (
           <div key={name}>
             <dt>{name.charAt(0).toUpperCase() + name.slice(1)}</dt>
-            <dd data-strength={strengthOf(here.taste[name])}>
-              {strengthOf(here.taste[name])} <span className="quiet">{here.taste[name].toFixed(1)}</span>
-            </dd>
+            {here ? (
+              <dd data-strength={strengthOf(here.taste[name])}>
+                {strengthOf(here.taste[name])} <span className="quiet">{here.taste[name].toFixed(1)}</span>
+              </dd>
+            ) : (
+              <dd>–</dd>
+            )}
           </div>
         ))}
         <div>
           <dt>Time</dt>
-          <dd>{clock(here.minutes)}</dd>
+          <dd>{here ? clock(here.minutes) : '–'}</dd>
         </div>
       </dl>
     </div>

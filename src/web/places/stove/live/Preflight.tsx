@@ -23,9 +23,10 @@ export default function Preflight() {
   useTitle('Before the heat is on · Stove');
   const outcome = useMemo(() => {
     const draft = keptDraft() ?? freshDraft;
-    return { kit: draft.kit.good, planned: planFor(draft.aim.good, prepareKit(draft.kit.good)) };
+    const kit = draft.kit.good;
+    return { kit, planned: planFor(draft.aim.good, prepareKit(kit)), planId: draft.plan?.id ?? null };
   }, []);
-  const { planned, kit } = outcome;
+  const { planned, kit, planId } = outcome;
   const underWay = useUnderWay();
   return (
     <main id="main" className="stove preflight">
@@ -50,7 +51,7 @@ export default function Preflight() {
         <Start
           plan={planned.plan}
           another={underWay.length > 0}
-          begin={() => begunOf(planned.plan, kit, { mode: 'live', rehearsal: null, planId: null })}
+          begin={() => begunOf(planned.plan, kit, { mode: 'live', rehearsal: null, planId })}
         />
       )}
     </main>

@@ -1,0 +1,59 @@
+/** What a plan comes to, in words. */
+import type { PricedThing } from '../../../../core/pan/kit.ts';
+import type { Cost } from '../../../../core/planning/account/cost.ts';
+import type { Account } from '../../../../core/planning/account.ts';
+import { grams } from '../../../parts/figures.ts';
+
+const thingNames: Readonly<Record<PricedThing, string>> = {
+  sugar: 'sugar',
+  maltExtract: 'malt extract',
+  alkali: 'alkali',
+  acid: 'citric acid',
+  energy: 'energy',
+  bought: 'bought sugar',
+};
+
+/** In the user's own currency, that they never name. */
+export function batchText({ batch, saved, unpriced }: Cost, bought: number | undefined): string {
+  const made = `${unpriced.length > 0 ? 'at least ' : ''}${batch.toFixed(2)} for this batch`;
+  if (saved === undefined || bought === undefined) return `${made}.`;
+  const against = `${Math.abs(saved).toFixed(2)} ${saved < 0 ? 'more' : 'less'} than as much bought at ${bought.toFixed(2)} a kg`;
+  return `${made}; ${against}.`;
+}
+
+/** Which prices are missing; nothing when none is, or none at all is typed. */
+export function unpricedText({ unpriced }: Cost, bought: number | undefined): string | undefined {
+  const missing = [...unpriced, ...(bought === undefined ? (['bought'] as const) : [])].map((each) => thingNames[each]);
+  if (missing.length === 0) return undefined;
+  const last = missing.pop() ?? '';
+  return `No price typed for ${missing.length > 0 ? `${missing.join(', ')} and ${last}` : last}.`;
+}
+
+/** Of a slab as thick as wanted, out of as much sugar: `432 cm², 21 × 21 cm`. */
+export function trayText(tray: NonNullable<Account['tray']>, wantedM = tray.thicknessM): string {
+  const cm2 = (1e4 * tray.areaM2 * tray.thicknessM) / wantedM;
+  const side = Math.sqrt(cm2).toFixed(0);
+  return `${cm2.toFixed(0)} cm², ${side} × ${side} cm`;
+}
+
+/** Less than this can't be told apart in the kitchen: points inverted, and per cent of colour (assumed). */
+const tellable = 1;
+
+/** What distilled water would change of a plan. */
+export function distilledText({ colourFactor, invertedMore }: Account['distilled']): string {
+  const points = Math.round(100 * invertedMore);
+  const colour = Math.round(100 * (colourFactor - 1));
+  const counted = `${Math.abs(points)} ${Math.abs(points) === 1 ? 'point' : 'points'}`;
+  const says = [
+    ...(Math.abs(points) < tellable ? [] : [`invert ${counted} ${points > 0 ? 'more' : 'less'}`]),
+    ...(Math.abs(colour) < tellable ? [] : [`land ${Math.abs(colour)} % ${colour > 0 ? 'darker' : 'paler'}`]),
+  ];
+  if (says.length === 0) return 'Distilled water would change nothing that could be told apart.';
+  return `With distilled water this plan would ${says.join(' and ')}.`;
+}
+
+/** What must stand ready when hard sugar is done, for the sheet on the wall; nothing of a syrup. */
+export function readyText({ tray, bathKg }: Account): string {
+  if (!tray || bathKg === undefined) return '';
+  return `Tray ${trayText(tray)} at ${(1000 * tray.thicknessM).toFixed(0)} mm; cold bath ${grams(bathKg)} g.`;
+}
