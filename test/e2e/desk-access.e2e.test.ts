@@ -119,6 +119,8 @@ describe.skipIf(noBrowser)('Desk and Care', () => {
     const { page } = await open();
     await bandsThere(page);
     await page.emulateMedia({ media: 'print' });
+    // What it comes to is reckoned apart, and may come last.
+    await says(page, 'body', /Tray/);
     const text = await seen(page, 'body');
     for (const words of [
       'First batch',

@@ -27,7 +27,7 @@ export function FieldReadout(readout: Readout) {
   const { unit } = useTemperatureUnit();
   const { here, band, look } = readout;
   // What is still being cooked keeps the room that it will take.
-  const coming = readout.working && readout.refusals.length === 0 && readout.failed === undefined;
+  const coming = readout.working && readout.failed === undefined;
   if (!here && !coming) {
     return (
       <p className="field-none">
