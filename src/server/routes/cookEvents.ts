@@ -22,6 +22,9 @@ const ndjson = 'application/x-ndjson';
 const incoming = z.union([eventSchema, eventBatchSchema]);
 const range = z.object({
   since: countInText(placeRange).default(0).describe('Place of the last event that you have.'),
+  limit: countInText([1, mostRead])
+    .default(mostRead)
+    .describe('How many at once; the less, the sooner they are there.'),
 });
 const answer = z.object({
   events: z.array(stampedEventSchema),
@@ -76,7 +79,7 @@ export function cookEventRoutes(instance: FastifyInstance, { db }: Store, logboo
     '/api/cooks/:id/events',
     {
       schema: {
-        summary: `Events in the order in which they came in: ${mostRead} at a time, or all as ${ndjson}`,
+        summary: `Events in the order in which they came in: up to ${mostRead} at a time, or all as ${ndjson}`,
         params: byId,
         querystring: range,
         response: {
@@ -90,17 +93,17 @@ export function cookEventRoutes(instance: FastifyInstance, { db }: Store, logboo
     },
     async (request, reply) => {
       const { id } = request.params;
-      const { since } = request.query;
+      const { since, limit } = request.query;
       if (!(await findCook(db, id))) noCook(id);
       if (request.headers.accept?.includes(ndjson)) {
         const { events } = await readEvents(db, id, since);
         return reply.type(ndjson).send(events.map((event) => `${JSON.stringify(event)}\n`).join(''));
       }
-      const { events, damaged } = await readEvents(db, id, since, mostRead);
+      const { events, damaged } = await readEvents(db, id, since, limit);
       return reply.send({
         events: events.map((event) => ({ ...event })),
         lastSeq: Math.max(since, events.at(-1)?.seq ?? 0, damaged.at(-1) ?? 0),
-        more: events.length + damaged.length >= mostRead,
+        more: events.length + damaged.length >= limit,
       });
     },
   );

@@ -4,6 +4,9 @@ import { ProblemError } from './answer.ts';
 import { cookServer } from './cookLog/cookServer.ts';
 import { eventsHere } from './cookLog/openCookLog.ts';
 
+/** A long log comes in parts that the server gives without keeping anybody else waiting. */
+const atOnce = 2500;
+
 export type ReadEvent = LogEvent & Partial<Stamp>;
 
 /** @throws what the server said, or that it was not reached, when this device holds nothing of the cook either */
@@ -23,7 +26,7 @@ async function eventsThere(cook: string): Promise<readonly ReadEvent[]> {
   const server = cookServer(cook);
   const events: ReadEvent[] = [];
   for (let since = 0, more = true; more; ) {
-    const page = await server.eventsSince(since);
+    const page = await server.eventsSince(since, atOnce);
     events.push(...page.events);
     since = page.lastSeq;
     more = page.more;

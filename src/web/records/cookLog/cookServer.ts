@@ -30,7 +30,8 @@ export interface StreamListener {
 export interface CookServer {
   begin(begun: LogEvent): Promise<Receipt>;
   send(events: readonly LogEvent[]): Promise<readonly Receipt[]>;
-  eventsSince(since: number): Promise<EventPage>;
+  /** @param limit how many at most; as many as the server gives without it */
+  eventsSince(since: number, limit?: number): Promise<EventPage>;
   /** Opens the live stream; gives the way to close it. */
   follow(since: number, listener: StreamListener): () => void;
 }
@@ -46,7 +47,8 @@ export function cookServer(cook: string): CookServer {
         patienceMs,
       }),
     send: (events) => answerTo(`${address}/events`, { method: 'POST', body: events, patienceMs }),
-    eventsSince: (since) => answerTo(`${address}/events?since=${since}`, { patienceMs }),
+    eventsSince: (since, limit) =>
+      answerTo(`${address}/events?since=${since}${limit === undefined ? '' : `&limit=${limit}`}`, { patienceMs }),
     follow: (since, { logged, pending, beat, storage, putBack, broken }) =>
       openStream(`${address}/live?since=${since}`, {
         told: { logged, pending, beat, storage, snapshot: putBack },
