@@ -3,7 +3,7 @@ import { defineConfig } from 'vitest/config';
 
 /** Browser tests that hold answers to a clock: nothing else runs beside them. */
 const clocked = ['kill', 'live', 'log', 'serve'].map((name) => `test/e2e/${name}.e2e.test.ts`);
-const browser = { testTimeout: 60_000, hookTimeout: 60_000 };
+const browser = { testTimeout: 120_000, hookTimeout: 60_000 };
 
 export default defineConfig({
   test: {
