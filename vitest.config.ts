@@ -1,10 +1,6 @@
 import { availableParallelism } from 'node:os';
 import { defineConfig } from 'vitest/config';
 
-/** Browser tests that hold answers to a clock: nothing else runs beside them. */
-const clocked = ['kill', 'live', 'log', 'serve'].map((name) => `test/e2e/${name}.e2e.test.ts`);
-const browser = { testTimeout: 120_000, hookTimeout: 60_000 };
-
 export default defineConfig({
   test: {
     reporters: ['default', './test/closingLine.ts'],
@@ -25,18 +21,10 @@ export default defineConfig({
         test: {
           name: 'e2e',
           include: ['test/e2e/**/*.e2e.test.ts'],
-          exclude: clocked,
-          ...browser,
-          sequence: { groupOrder: 2 },
-        },
-      },
-      {
-        test: {
-          name: 'clocked',
-          include: clocked,
           fileParallelism: false,
-          ...browser,
-          sequence: { groupOrder: 3 },
+          testTimeout: 120_000,
+          hookTimeout: 60_000,
+          sequence: { groupOrder: 2 },
         },
       },
     ],
