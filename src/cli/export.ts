@@ -1,5 +1,4 @@
 /** `umberpan export`: everything that is kept as one file, or the log of a cook as a table. */
-import { homedir } from 'node:os';
 import { Readable } from 'node:stream';
 import { pipeline } from 'node:stream/promises';
 import type { Command } from 'commander';
@@ -33,12 +32,12 @@ interface ExportOptions {
 
 async function exportAll({ data }: ExportOptions, { args: [log] }: Command): Promise<void> {
   if (log !== undefined) return tableOf(log);
-  const [{ dataFolder }, { openStore }, { workspaceText }] = await Promise.all([
-    import('../server/dataFolder.ts'),
+  const [{ folderOf }, { openStore }, { workspaceText }] = await Promise.all([
+    import('./dataOption.ts'),
     import('../server/store/store.ts'),
     import('../server/store/workspace.ts'),
   ]);
-  const folder = data ?? dataFolder(process.env, process.platform, homedir());
+  const folder = folderOf(data);
   const store = await openStore(folder).catch((error: unknown) => {
     const message = error instanceof Error ? error.message : String(error);
     throw new Stop({ kind: 'failed', field: '--data', value: folder, message });

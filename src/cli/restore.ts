@@ -1,6 +1,5 @@
 /** `umberpan restore`: a workspace's file into a folder in which nothing is kept yet. */
 import { accessSync, constants } from 'node:fs';
-import { homedir } from 'node:os';
 import type { Command } from 'commander';
 import { write, writeJson } from './output.ts';
 import { Stop, stopping } from './stop.ts';
@@ -36,11 +35,11 @@ async function restore({ data, json }: RestoreOptions, { args: [file = ''] }: Co
     const message = `${file}: can't be read (${(error as NodeJS.ErrnoException).code ?? error})`;
     throw new Stop({ kind: 'misused', field: 'file', value: file, message });
   }
-  const [{ dataFolder }, { restoreWorkspace }] = await Promise.all([
-    import('../server/dataFolder.ts'),
+  const [{ folderOf }, { restoreWorkspace }] = await Promise.all([
+    import('./dataOption.ts'),
     import('../server/store/restore.ts'),
   ]);
-  const folder = data ?? dataFolder(process.env, process.platform, homedir());
+  const folder = folderOf(data);
   const restored = await restoreWorkspace(file, folder).catch((error: unknown) => {
     const message = error instanceof Error ? error.message : String(error);
     throw new Stop({ kind: 'failed', field: 'file', value: file, message });

@@ -1,4 +1,5 @@
-/** Entries of the log as they are read. */
+/** Entries of the log as they are read at the Stove: shorter than in a table where a hand is busy, and in the unit that was chosen. */
+import { entryText } from '../../../core/book/entryText.ts';
 import type { AnyEntry } from '../../../core/log/corrections.ts';
 import { ebcOf, grams } from '../../parts/figures.ts';
 import { stepNames } from '../../parts/stepNames.ts';
@@ -11,8 +12,6 @@ export function entryWords(
   unit: TemperatureUnit,
 ): string {
   switch (entry.kind) {
-    case 'heat':
-      return entry.body.notch === 0 ? 'Off the heat' : `Dial ${entry.body.notch}`;
     case 'water': {
       const { waterKg, spoonfuls } = entry.body;
       if (spoonfuls === 0) return `${grams(waterKg)} g of hot water`;
@@ -21,8 +20,6 @@ export function entryWords(
     }
     case 'alkali':
       return `Alkali, part ${entry.body.part}`;
-    case 'stir':
-      return 'Stirred';
     case 'spoonTest': {
       const { a430, behaviour } = entry.body;
       const colour = a430 === null ? [] : [`${ebcOf(a430)} EBC`];
@@ -30,36 +27,16 @@ export function entryWords(
     }
     case 'step':
       return `Begun: ${stepNames[steps[entry.body.index]?.kind ?? 'cast']}`;
-    case 'poured':
-      return 'Poured';
     case 'reading':
       return entry.body.valueC === null ? 'No reading' : `Read ${degrees(entry.body.valueC, unit)}`;
-    case 'foam':
-      return entry.body.rising ? 'Foam rises' : 'Quiet again';
-    case 'here':
-      return 'Somebody is here';
     case 'vouched':
       return 'The thermometer is right';
-    case 'probeUnit':
-      return `The thermometer shows ${{ Cel: '°C', '[degF]': '°F', K: 'K' }[entry.body.unit]}`;
-    case 'weight':
-      return `Weighed: ${grams(entry.body.grossKg - entry.body.tareKg)} g in the pan`;
-    case 'dilutionPh':
-      return `pH ${entry.body.ph} of a dilution`;
-    case 'dilutionBrix':
-      return `${entry.body.brix} °Bx of a dilution`;
-    case 'note':
-      return entry.body.text;
-    case 'photo':
-      return 'Photo';
-    case 'begun':
-      return 'The cook began';
-    case 'ended':
-      return entry.body.how === 'done' ? 'The cook was ended' : 'The cook was given up';
     case 'seen':
     case 'putAside':
     case 'clock':
     case 'correction':
       return entry.kind;
+    default:
+      return entryText(entry, steps);
   }
 }
