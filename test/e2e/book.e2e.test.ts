@@ -3,7 +3,6 @@ import { randomUUID } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { writeCookFile } from '../../src/core/log/cookFile.ts';
@@ -12,9 +11,9 @@ import { defaultRequest } from '../../src/core/planning/request.ts';
 import { cookedLog } from '../cookedLog.ts';
 import { sampleDevice, sha256 } from '../sampleCook.ts';
 import { scratchFolder } from '../testServer.ts';
+import { objections } from './objections.ts';
 import { noBrowser, pages, says } from './openPage.ts';
 
-const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
 const short = { ...defaultRequest, massKg: 0.2, route: 'bright', invertMinutes: 5, brownMinutes: 8 } as const;
 
 /** The file of a small cook with a reading each 20 s. */
@@ -28,8 +27,7 @@ function cookFile(name: string, mode: 'live' | 'rehearsal', change: object = {})
 }
 
 async function accessible(page: Page) {
-  const { violations } = await new AxeBuilder({ page }).withTags(tags).analyze();
-  expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)).toEqual([]);
+  expect(await objections(page)).toEqual([]);
 }
 
 describe.skipIf(noBrowser)('the Book', () => {

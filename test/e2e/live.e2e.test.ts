@@ -1,15 +1,14 @@
 // Real cooks at the Stove in real browsers: by hand and by thermometer, on two devices, and with the server gone.
-import { AxeBuilder } from '@axe-core/playwright';
 import type { BrowserContext, Page } from 'playwright-core';
 import { describe, expect, it, onTestFinished } from 'vitest';
 import type { LogEvent } from '../../src/core/log/event.ts';
 import { foldCook } from '../../src/core/log/fold.ts';
 import { scratchFolder } from '../testServer.ts';
 import { type BuiltServer, startBuiltServer } from './builtServer.ts';
+import { objections } from './objections.ts';
 import { noBrowser, pages, says } from './openPage.ts';
 
 const phone = { width: 360, height: 780 };
-const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
 const done = '.card .done';
 
 /** Taps everything that must be so, and starts. */
@@ -106,8 +105,7 @@ describe.skipIf(noBrowser)('a real cook', () => {
     const tooWide = () =>
       page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
     await expect.poll(tooWide).toBe(0);
-    const { violations } = await new AxeBuilder({ page }).withTags(tags).analyze();
-    expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' | ')}`)).toEqual([]);
+    expect(await objections(page)).toEqual([]);
     expect(complaints).toEqual([]);
   }, 90_000);
 

@@ -1,13 +1,12 @@
 // Colour from a picture in a real browser: rendered pictures of known dilutions are uploaded, read, refused, and taught from.
-import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { rendered, sceneCamera } from '../../bench/measure/renderedPhoto.ts';
 import { ratingEbc } from '../../src/core/colour/rating.ts';
 import { normalNumbers } from '../../src/core/reactions/normal.ts';
+import { objections } from './objections.ts';
 import { field, noBrowser, pages, says, seen } from './openPage.ts';
 
-const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
 const camera = sceneCamera(normalNumbers(401), false);
 
 /** A picture as a phone would give it: each pixel of the rendered scene five across and down, JPEG. */
@@ -78,8 +77,7 @@ describe.skipIf(noBrowser)('colour from a picture', () => {
     await page.getByRole('button', { name: 'Teach it by this picture' }).click();
     await says(page, '.photo-answer', /This picture taught the phone/);
     await says(page, '.photo-teach', /Pan scrapings in daylight/);
-    const { violations } = await new AxeBuilder({ page }).include('.measure').withTags(tags).analyze();
-    expect(violations.map(({ id, nodes }) => [id, nodes.map(({ target }) => target.join())])).toEqual([]);
+    expect(await objections(page, '.measure')).toEqual([]);
     expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(0);
 
     await show(page, 0.6, 3);

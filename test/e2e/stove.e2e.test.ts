@@ -1,17 +1,10 @@
 // A rehearsal at the Stove, in a real browser: what it looks like and how it is led. One to its end is in whole-way.e2e.test.ts.
-import { AxeBuilder } from '@axe-core/playwright';
-import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { cardDone as done } from './followTheCards.ts';
+import { objections } from './objections.ts';
 import { noBrowser, pages, says, seen } from './openPage.ts';
 
 const phone = { width: 360, height: 780 };
-const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
-
-const complaintsOf = async (page: Page) => {
-  const { violations } = await new AxeBuilder({ page }).withTags(tags).analyze();
-  return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' | ')}`);
-};
 
 describe.skipIf(noBrowser)('the Stove', () => {
   const open = pages();
@@ -21,11 +14,11 @@ describe.skipIf(noBrowser)('the Stove', () => {
     async (colorScheme) => {
       const { page, complaints } = await open({ at: 'stove?seed=3', colorScheme, viewport: phone });
       await page.locator(done).waitFor();
-      expect(await complaintsOf(page)).toEqual([]);
+      expect(await objections(page)).toEqual([]);
       await page.locator(done).click();
       await says(page, '.deeds', /A deed acts on the hidden pan at once/);
       await page.waitForTimeout(2500);
-      expect(await complaintsOf(page)).toEqual([]);
+      expect(await objections(page)).toEqual([]);
       expect(complaints).toEqual([]);
     },
   );
