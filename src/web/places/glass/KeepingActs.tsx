@@ -1,4 +1,5 @@
 /** Keeping the glass, beginning another, and what became of it. */
+import { NoticeLine } from '../../parts/NoticeLine.tsx';
 import type { GlassDraft } from './draft.ts';
 import type { Keeping } from './useKept.ts';
 
@@ -28,16 +29,7 @@ export function KeepingActs({ keeping, draft, possible }: KeepingActsProps) {
       </div>
       <div className="glass-notice" role="status">
         {!reached && <p>The server is not reached: everything here still computes, but keeping is not possible now.</p>}
-        {notice && (
-          <p>
-            <span>{notice.says}</span>
-            {notice.undo && (
-              <button type="button" className="plain" onClick={notice.undo}>
-                Undo
-              </button>
-            )}
-          </p>
-        )}
+        <NoticeLine notice={notice} />
         {conflict && (
           <div className="glass-note">
             <p>“{conflict.glass.name}” was changed elsewhere in the meantime.</p>

@@ -1,6 +1,8 @@
 /** How the beer tasted, and when to taste it again. */
+
 import { useState } from 'react';
 import type { TastingRecord } from '../../../api/tasting.ts';
+import { type Notice, NoticeLine } from '../../parts/NoticeLine.tsx';
 import { failureOf } from '../../records/failureOf.ts';
 import { newId } from '../../records/newId.ts';
 import { useKeepTasting, useRemoveTasting, useTastings } from '../../records/useTastings.ts';
@@ -23,11 +25,6 @@ export function Tastings({ hand, kept }: { readonly hand: GlassHand; readonly ke
       )}
     </section>
   );
-}
-
-interface Notice {
-  readonly says: string;
-  readonly undo?: () => void;
 }
 
 function KeptTastings({ base }: { readonly base: GlassBase }) {
@@ -71,16 +68,7 @@ function KeptTastings({ base }: { readonly base: GlassBase }) {
         }
       />
       <div className="glass-notice" role="status">
-        {notice && (
-          <p>
-            <span>{notice.says}</span>
-            {notice.undo && (
-              <button type="button" className="plain" onClick={notice.undo}>
-                Undo
-              </button>
-            )}
-          </p>
-        )}
+        <NoticeLine notice={notice} />
       </div>
       <TastingList tastings={tastings.data ?? []} onRemove={remove} />
     </>

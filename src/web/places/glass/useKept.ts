@@ -1,16 +1,13 @@
 /** Keeping the glass on the server and opening another: what became of it, what to undo, and a conflict when somebody else was first. */
+
 import { useEffect, useState } from 'react';
 import { useLocation, useRoute } from 'wouter';
 import type { GlassRecord } from '../../../api/glass.ts';
+import type { Notice } from '../../parts/NoticeLine.tsx';
 import { ProblemError } from '../../records/answer.ts';
 import { failureOf } from '../../records/failureOf.ts';
 import { fetchGlass, useGlasses, useKeepGlass } from '../../records/useGlasses.ts';
 import { freshDraft, type GlassDraft, isKept, opened } from './draft.ts';
-
-interface Notice {
-  readonly says: string;
-  readonly undo?: () => void;
-}
 
 export function useKept(draft: GlassDraft, setDraft: (change: GlassDraft | ((now: GlassDraft) => GlassDraft)) => void) {
   const glasses = useGlasses();

@@ -1,6 +1,8 @@
 /** Notes on a lot: keeping one, taking one away, and what became of it, with a way back. */
+
 import { type ReactNode, useState } from 'react';
 import type { NewNote, NoteRecord } from '../../../api/lotNote.ts';
+import { type Notice, NoticeLine } from '../../parts/NoticeLine.tsx';
 import { failureOf } from '../../records/failureOf.ts';
 import { newId } from '../../records/newId.ts';
 import { useKeepNote, useRemoveNote } from '../../records/useLots.ts';
@@ -11,11 +13,6 @@ export interface Notes {
   remove(record: NoteRecord): void;
   /** What became of the last one. */
   readonly said: ReactNode;
-}
-
-interface Notice {
-  readonly says: string;
-  readonly undo?: () => void;
 }
 
 const keptWords = { measured: 'Measurement kept.', tasted: 'Tasting kept.', stocked: 'Stock noted.' } as const;
@@ -45,16 +42,7 @@ export function useNotes(lotId: string): Notes {
 
   const said = (
     <div className="lot-notice" role="status">
-      {notice && (
-        <p>
-          <span>{notice.says}</span>
-          {notice.undo && (
-            <button type="button" className="plain" onClick={notice.undo}>
-              Undo
-            </button>
-          )}
-        </p>
-      )}
+      <NoticeLine notice={notice} />
     </div>
   );
   return { busy: keeping.isPending || removing.isPending, keep, remove, said };

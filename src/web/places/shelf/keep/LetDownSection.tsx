@@ -2,10 +2,10 @@
 import { useState } from 'react';
 import type { CrystalRisk, Crystals } from '../../../../core/lot/keep/crystals.ts';
 import { type LetDown, type LetDownWish, letDown, letDownRanges as ranges } from '../../../../core/lot/keep/letDown.ts';
-import { type Sheet, troubles, typed } from '../../../parts/entry.ts';
+import { type Sheet, troubles } from '../../../parts/entry.ts';
 import { grams } from '../../../parts/figures.ts';
 import { plainEntry, quantityEntry } from '../../../parts/numberEntry.ts';
-import { SheetField } from '../../../parts/SheetField.tsx';
+import { SheetFields } from '../../../parts/SheetFields.tsx';
 import { useTemperatureUnit } from '../../../parts/TemperatureUnit.tsx';
 import type { TemperatureUnit } from '../../../parts/temperature.ts';
 import { massWords, type Shown } from '../shown.ts';
@@ -26,15 +26,7 @@ export function LetDownSection({ shown }: { readonly shown: Shown }) {
     <section className="let-down" aria-labelledby="lot-let-down">
       <h2 id="lot-let-down">Let it down to syrup</h2>
       <div className="shelf-fields">
-        {Object.keys(entries).map((field) => (
-          <SheetField
-            key={field}
-            sheet={sheet}
-            entries={entries}
-            field={field}
-            onText={(name, text) => setSheet(typed(sheet, entries, name, text))}
-          />
-        ))}
+        <SheetFields sheet={sheet} entries={entries} onSheet={setSheet} />
       </div>
       <div role="status">
         {wrong ? null : told.kind === 'no' ? <p>Not so: {told.why}.</p> : <Answer told={told.letDown} unit={unit} />}

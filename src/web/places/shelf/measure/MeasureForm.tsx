@@ -3,8 +3,8 @@ import { useState } from 'react';
 import { passesOverWhite } from '../../../../core/colour/tristimulus.ts';
 import type { Beforehand } from '../../../../core/lot/known.ts';
 import type { Reading } from '../../../../core/lot/note.ts';
-import { type Sheet, troubles, typed } from '../../../parts/entry.ts';
-import { SheetField } from '../../../parts/SheetField.tsx';
+import { type Sheet, troubles } from '../../../parts/entry.ts';
+import { SheetFields } from '../../../parts/SheetFields.tsx';
 import { useTemperatureUnit } from '../../../parts/TemperatureUnit.tsx';
 import type { Shown } from '../shown.ts';
 import type { Notes } from '../useNotes.tsx';
@@ -62,15 +62,7 @@ export function MeasureForm({ method, shown, known, notes }: FormProps) {
         />
       )}
       <div className="shelf-fields">
-        {Object.keys(entries).map((field) => (
-          <SheetField
-            key={field}
-            sheet={sheet}
-            entries={entries}
-            field={field}
-            onText={(name, text) => change(typed(sheet, entries, name, text))}
-          />
-        ))}
+        <SheetFields sheet={sheet} entries={entries} onSheet={change} />
         <MethodChoices reading={reading} onChange={(good) => change({ ...sheet, good })} />
       </div>
       {reading.method === 'comparison' && (

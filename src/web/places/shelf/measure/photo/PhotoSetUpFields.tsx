@@ -2,8 +2,8 @@
 import { type LightKind, lightKinds } from '../../../../../core/colour/photo/viewer.ts';
 import { type PhotoSetUp, paperPlaces } from '../../../../../core/lot/note.ts';
 import { Choice } from '../../../../parts/Choice.tsx';
-import { replaced, type Sheet, typed } from '../../../../parts/entry.ts';
-import { SheetField } from '../../../../parts/SheetField.tsx';
+import { replaced, type Sheet } from '../../../../parts/entry.ts';
+import { SheetFields } from '../../../../parts/SheetFields.tsx';
 import { photoEntries } from './photoForm.ts';
 
 interface FieldsProps {
@@ -19,15 +19,7 @@ export function PhotoSetUpFields({ sheet, onSheet }: FieldsProps) {
   const entries = photoEntries(sheet.good);
   return (
     <div className="shelf-fields">
-      {Object.keys(entries).map((field) => (
-        <SheetField
-          key={field}
-          sheet={sheet}
-          entries={entries}
-          field={field}
-          onText={(name, text) => onSheet(typed(sheet, entries, name, text))}
-        />
-      ))}
+      <SheetFields sheet={sheet} entries={entries} onSheet={onSheet} />
       <Choice
         label="White paper"
         value={sheet.good.paper}
