@@ -24,6 +24,7 @@ export default defineConfig({
           fileParallelism: false,
           testTimeout: 120_000,
           hookTimeout: 60_000,
+          expect: { poll: { timeout: 15_000 } },
           sequence: { groupOrder: 2 },
         },
       },

@@ -38,6 +38,16 @@ async function startServer(pages: string) {
     async startAgain() {
       running = await start(port);
     },
+    /** What a device that is let in shows with each request. */
+    async pass() {
+      const post = async (path: string, body: object) => {
+        const headers = { 'content-type': 'application/json' };
+        const address = `http://127.0.0.1:${port}/api/${path}`;
+        return (await fetch(address, { method: 'POST', headers, body: JSON.stringify(body) })).json();
+      };
+      const { code } = await post('invitations', { role: 'cook', hours: null });
+      return (await post('pairing', { code, name: 'A phone' })).token as string;
+    },
     events: async (cook: string) => (running ? (await readEvents(running.store.db, cook)).events : []),
   };
 }
@@ -61,7 +71,6 @@ const note = (page: Page, count: number) =>
 const link = (page: Page) => page.evaluate(() => (window as unknown as InPage).log.link());
 const writer = (page: Page) => page.evaluate(() => (window as unknown as InPage).log.writer());
 const eventCount = (page: Page) => page.evaluate(() => (window as unknown as InPage).log.events().length);
-const within = { timeout: 15_000 };
 
 describe.skipIf(!executablePath)('a cook in a browser', () => {
   let browser: Browser;
@@ -89,10 +98,13 @@ describe.skipIf(!executablePath)('a cook in a browser', () => {
       const context = await browser.newContext();
       onTestFinished(() => context.close());
       const address = `http://${host}:${server.port}/`;
-      const tab = async (within: BrowserContext = context) => {
-        const page = await within.newPage();
+      const tab = async (profile: BrowserContext = context) => {
+        const page = await profile.newPage();
         await page.goto(address);
         expect(await page.evaluate(() => isSecureContext)).toBe(isSecure);
+        // At a name of the network this is a device like any other.
+        if (host === name)
+          await page.evaluate((pass) => (window as unknown as InPage).holdPass(pass), await server.pass());
         return page;
       };
       return { server, context, tab, page: await tab() };
@@ -108,14 +120,14 @@ describe.skipIf(!executablePath)('a cook in a browser', () => {
       expect(await link(page)).toMatchObject({ state: 'on its own', waiting: 26, storage: 'ok' });
       await page.close();
       await openLog(next, cook);
-      await expect.poll(() => writer(next), within).toBe('here');
+      await expect.poll(() => writer(next)).toBe('here');
       expect(await next.evaluate(() => (window as unknown as InPage).cooksHere())).toMatchObject([
         { id: cook, ended: null },
       ]);
       await note(next, 25);
       await server.startAgain();
-      await expect.poll(async () => (await link(next)).state, within).toBe('live');
-      await expect.poll(async () => (await link(next)).waiting, within).toBe(0);
+      await expect.poll(async () => (await link(next)).state).toBe('live');
+      await expect.poll(async () => (await link(next)).waiting).toBe(0);
       const events = await server.events(cook);
       expect(events.map(({ kind }) => kind)).toEqual(['begun', ...Array.from({ length: 50 }, () => 'note')]);
       expect(events.map(({ deviceSeq }) => deviceSeq)).toEqual(events.map((_, place) => place + 1));
@@ -129,14 +141,14 @@ describe.skipIf(!executablePath)('a cook in a browser', () => {
       await openLog(other, cook);
       expect([await writer(page), await writer(other)]).toEqual(['here', 'elsewhere']);
       await note(page, 3);
-      await expect.poll(() => eventCount(other), within).toBe(4);
+      await expect.poll(() => eventCount(other)).toBe(4);
       await expect(note(other, 1)).rejects.toThrow(/another tab/);
       await other.evaluate(() => (window as unknown as InPage).log.takeOver());
-      await expect.poll(async () => [await writer(page), await writer(other)], within).toEqual(['elsewhere', 'here']);
+      await expect.poll(async () => [await writer(page), await writer(other)]).toEqual(['elsewhere', 'here']);
       await note(other, 2);
-      await expect.poll(() => eventCount(page), within).toBe(6);
+      await expect.poll(() => eventCount(page)).toBe(6);
       await other.close();
-      await expect.poll(() => writer(page), within).toBe('here');
+      await expect.poll(() => writer(page)).toBe('here');
     });
 
     it('is seen live by another device, which is live again after the server was away', async () => {
@@ -145,18 +157,16 @@ describe.skipIf(!executablePath)('a cook in a browser', () => {
       const elsewhere = await browser.newContext();
       onTestFinished(() => elsewhere.close());
       const other = await tab(elsewhere);
-      await expect.poll(() => server.events(cook).then(({ length }) => length), within).toBe(1);
+      await expect.poll(() => server.events(cook).then(({ length }) => length)).toBe(1);
       await openLog(other, cook);
-      await expect.poll(async () => (await link(other)).state, within).toBe('live');
+      await expect.poll(async () => (await link(other)).state).toBe('live');
       await server.stop();
-      await expect.poll(async () => (await link(other)).state, within).toBe('on its own');
+      await expect.poll(async () => (await link(other)).state).toBe('on its own');
       await note(page, 2);
       await note(other, 1);
       await server.startAgain();
-      await expect.poll(async () => [await eventCount(page), await eventCount(other)], within).toEqual([4, 4]);
-      await expect
-        .poll(async () => [(await link(page)).state, (await link(other)).state], within)
-        .toEqual(['live', 'live']);
+      await expect.poll(async () => [await eventCount(page), await eventCount(other)]).toEqual([4, 4]);
+      await expect.poll(async () => [(await link(page)).state, (await link(other)).state]).toEqual(['live', 'live']);
     });
   });
 });

@@ -140,7 +140,7 @@ describe.skipIf(noBrowser)('the Desk', () => {
     while ((await unticked.count()) > 0) await unticked.first().click();
     await page.getByRole('button', { name: 'Start the cook' }).click();
     await page.waitForURL(/stove\/cook\/./);
-    await expect.poll(() => plansOfCooks(server.address), { timeout: 10_000 }).toEqual([second?.id]);
+    await expect.poll(() => plansOfCooks(server.address)).toEqual([second?.id]);
     expect(complaints).toEqual([]);
   });
 
