@@ -29,6 +29,7 @@ import { bookRoutes } from './routes/book.ts';
 import { cookEventRoutes } from './routes/cookEvents.ts';
 import { cookFileRoutes } from './routes/cookFiles.ts';
 import { cookRoutes } from './routes/cooks.ts';
+import { demoRoutes } from './routes/demo.ts';
 import { deviceRoutes } from './routes/devices.ts';
 import { glassRoutes } from './routes/glasses.ts';
 import { healthRoute } from './routes/health.ts';
@@ -141,6 +142,7 @@ export async function buildServer({
   cookEventRoutes(app, store, logbook);
   cookFileRoutes(app, store, logbook);
   wholeCookRoute(app, logbook);
+  demoRoutes(app, store, logbook);
   liveRoute(app, store, logbook, beatMs);
   const intake = createIntake(logbook, clock.nowMs);
   readingsRoute(app, store, intake);

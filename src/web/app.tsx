@@ -7,6 +7,8 @@ import { NewVersion } from './parts/NewVersion.tsx';
 import { ThemeSwitch } from './parts/ThemeSwitch.tsx';
 import { Wordmark } from './parts/Wordmark.tsx';
 import { StandingLine } from './places/devices/StandingLine.tsx';
+import { onPassChange } from './records/pass.ts';
+import { isNotLetIn } from './records/reach.ts';
 
 const fetchDesk = () => import('./places/desk/Desk.tsx');
 const fetchStove = () => import('./places/stove/Stove.tsx');
@@ -22,6 +24,7 @@ const Glass = lazy(fetchGlass);
 const Book = lazy(fetchBook);
 const Kits = lazy(fetchKits);
 const Care = lazy(fetchCare);
+const Demo = lazy(() => import('./places/demo/Demo.tsx'));
 const Guide = lazy(() => import('./places/guide/Guide.tsx'));
 const Devices = lazy(() => import('./places/devices/Devices.tsx'));
 const Pair = lazy(() => import('./places/devices/Pair.tsx'));
@@ -40,10 +43,16 @@ void (Object.entries(fetches).find(([place]) => place === first)?.[1] ?? fetchDe
 /** At home the server is on the same network: whether the internet is reachable says nothing about it. */
 const client = new QueryClient({
   defaultOptions: {
-    queries: { networkMode: 'always', retry: 1, staleTime: 10_000 },
+    queries: {
+      networkMode: 'always',
+      // Asked again at once, a server that does not let this device in answers the same.
+      retry: (failures, error) => failures < 1 && !isNotLetIn(error),
+      staleTime: 10_000,
+    },
     mutations: { networkMode: 'always' },
   },
 });
+onPassChange(() => void client.invalidateQueries());
 
 const places = [
   { to: '/', name: 'Desk' },
@@ -71,6 +80,7 @@ export function App() {
           <Route path="/kit/*?" component={Kits} />
           <Route path="/care" component={Care} />
           <Route path="/guide/*?" component={Guide} />
+          <Route path="/demo" component={Demo} />
           <Route path="/devices" component={Devices} />
           <Route path="/pair" component={Pair} />
           <Route component={Nowhere} />
@@ -78,6 +88,7 @@ export function App() {
       </Suspense>
       <footer className="foot">
         <Link href="/guide">Guide</Link>
+        <Link href="/demo">Demo</Link>
         <Link href="/devices">Devices</Link>
         <ThemeSwitch />
       </footer>
