@@ -1,10 +1,11 @@
 /** The field: every sugar that this kit can make over two levers. A spot that is chosen is the plan on the Desk. */
-import { useMemo, useState } from 'react';
+import { useMemo, useRef, useState } from 'react';
 import type { Kit } from '../../../../core/pan/kit.ts';
 import type { Look } from '../../../../core/planning/aim.ts';
 import type { PlanRequest } from '../../../../core/planning/request.ts';
 import type { TasteName } from '../../../../core/planning/taste.ts';
 import { useTemperatureUnit } from '../../../parts/TemperatureUnit.tsx';
+import { useSeen } from '../../../parts/useSeen.ts';
 import { FieldFigure } from './FieldFigure.tsx';
 import { FieldLegend } from './FieldLegend.tsx';
 import { FieldLevers } from './FieldLevers.tsx';
@@ -33,7 +34,8 @@ export function FieldPlace({ request, kit, wished, onChoose }: FieldPlaceProps) 
   const [chosen, setChosen] = useState<Levers>();
   const [look, setLook] = useState<Look>('glass');
   const [shown, setShown] = useState<readonly TasteName[]>(['fruit', 'burnt', 'alkali']);
-  const { levers, slid, cooked } = useField(request, kit, chosen);
+  const section = useRef<HTMLElement>(null);
+  const { levers, slid, cooked } = useField(request, kit, chosen, useSeen(section));
   const { spec, lines, band } = cooked;
   const planes = useMemo(() => (lines.length > 0 ? planesOf(spec, lines) : undefined), [spec, lines]);
   const place = placeOf(spec, request);
@@ -49,7 +51,7 @@ export function FieldPlace({ request, kit, wished, onChoose }: FieldPlaceProps) 
     failed: cooked.failed,
   };
   return (
-    <section className="sugar-field screen" aria-labelledby="sugar-field">
+    <section ref={section} className="sugar-field screen" aria-labelledby="sugar-field">
       <header>
         <h2 id="sugar-field">Every sugar this kit can make</h2>
         <p className="quiet">By the {request.route} route. Choose a spot: it is the plan below.</p>

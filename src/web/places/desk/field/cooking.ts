@@ -22,21 +22,29 @@ export interface FieldListener {
 const mostWorkers = 3;
 const workerCount = Math.min(mostWorkers, Math.max(1, navigator.hardwareConcurrency - 1));
 
-/** Started with the page, so that they are there when the first field is asked for. */
-const cooks = Array.from({ length: workerCount }, () =>
-  wrap<FieldCook>(new Worker(new URL('./field.worker.ts', import.meta.url), { type: 'module' })),
-);
+/** The band's draws are many times the field's own work: they wait until the spot and the numbers have rested, ms. */
+const bandRestMs = 800;
+
+let cooks: readonly Remote<FieldCook>[] | undefined;
 let turn = 0;
+
+function startCooks(): readonly Remote<FieldCook>[] {
+  return Array.from({ length: workerCount }, () =>
+    wrap<FieldCook>(new Worker(new URL('./field.worker.ts', import.meta.url), { type: 'module' })),
+  );
+}
 
 /** Works a field out; returns how to leave it. */
 export function cookField({ spec, kit, slid }: FieldAsked, to: FieldListener): () => void {
   const own = ++turn;
+  cooks ??= startCooks();
+  const workers = cooks;
   const wanted = (): boolean => own === turn;
   /** Hands the tasks out, each to a worker that is free. */
   async function shared<Task>(tasks: readonly Task[], done: (cook: Remote<FieldCook>, task: Task) => Promise<void>) {
     const queue = tasks.values();
     await Promise.all(
-      cooks.map(async (cook) => {
+      workers.map(async (cook) => {
         for (const task of queue) {
           if (!wanted()) return;
           await done(cook, task);
@@ -45,11 +53,12 @@ export function cookField({ spec, kit, slid }: FieldAsked, to: FieldListener): (
     );
   }
   async function all() {
-    await Promise.all(cooks.map((cook) => cook.open(spec, kit, slid)));
+    await Promise.all(workers.map((cook) => cook.open(spec, kit, slid)));
     await shared(fieldLines(spec), async (cook, at) => {
       const line = await cook.line(at);
       if (wanted()) to.line(line);
     });
+    await new Promise((rested) => setTimeout(rested, bandRestMs));
     const drawn: Knots[] = [];
     let middle: Knots | undefined;
     await shared([undefined, ...Array.from({ length: bandDraws }, (_, i) => i)], async (cook, number) => {

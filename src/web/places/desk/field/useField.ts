@@ -20,7 +20,8 @@ export interface Cooked {
 /** So long a change must rest before anything is cooked, ms: a finger on a slider is faster than the pan. */
 const restMs = 40;
 
-export function useField(request: PlanRequest, kit: Kit, chosen: Levers | undefined) {
+/** @param seen nothing is cooked that nobody could see */
+export function useField(request: PlanRequest, kit: Kit, chosen: Levers | undefined, seen: boolean) {
   const levers = leversFor(request, chosen);
   const slid = sliderOf(request.route, levers);
   // Both are made anew with every key that is typed: what they say is what counts.
@@ -30,6 +31,7 @@ export function useField(request: PlanRequest, kit: Kit, chosen: Levers | undefi
   const [cooked, setCooked] = useState<Cooked>({ spec, lines: [], band: undefined, failed: undefined, done: 0 });
 
   useEffect(() => {
+    if (!seen) return;
     let frame = 0;
     let leave = () => {};
     let fresh: FieldLine[] = [];
@@ -62,7 +64,7 @@ export function useField(request: PlanRequest, kit: Kit, chosen: Levers | undefi
       cancelAnimationFrame(frame);
       leave();
     };
-  }, [spec, kitKey, slid]);
+  }, [spec, kitKey, slid, seen]);
 
   return {
     levers,
