@@ -16,5 +16,5 @@ it(
     // Each writer may have one batch of seven under way at each kill.
     expect(unasked).toBeLessThanOrEqual(rounds * 4 * 7);
   },
-  20_000 + rounds * 3000,
+  30_000 + rounds * 6000,
 );
