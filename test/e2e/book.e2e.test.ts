@@ -6,6 +6,7 @@ import { pathToFileURL } from 'node:url';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { writeCookFile } from '../../src/core/log/cookFile.ts';
+import { descriptors } from '../../src/core/lot/taste.ts';
 import { defaultKit } from '../../src/core/pan/kit.ts';
 import { defaultRequest } from '../../src/core/planning/request.ts';
 import { cookedLog } from '../cookedLog.ts';
@@ -25,6 +26,36 @@ function cookFile(name: string, mode: 'live' | 'rehearsal', change: object = {})
   const test = device.make('spoonTest', { a430: 3, behaviour: 'snaps', taste: [] }, cooked.lastS - 60);
   return writeCookFile(cook, [...few, test, device.make('ended', { how: 'done' }, cooked.lastS + 10)], sha256);
 }
+
+const flat = { low: 0.3, mid: 0.3, high: 0.3 };
+const expected = { massKg: flat, waterShare: flat, inverted: flat, a430: flat, ebc: flat, srm: flat, icumsa: flat };
+const lotOf = (cookId: string) => ({
+  name: 'Shards',
+  cookId,
+  planId: null,
+  madeAt: '2030-03-01T18:40:00.000Z',
+  form: 'hard',
+  expected,
+  weighedKg: null,
+});
+const glassOf = (lotId: string) => ({
+  name: 'Abbey',
+  rest: { volumeL: 20, gravity: 1.06, a430PerCm: 0.4, attenuation: 0.75, sodiumMgPerL: 0, calciumMgPerL: 0 },
+  doses: [
+    { sugar: { kind: 'lot', lotId, alkali: null, fermentable: null, pricePerKg: null }, massKg: 0.3, added: 'kettle' },
+  ],
+  kettleLossL: 0,
+  pathCm: 7,
+  boughtPricePerKg: null,
+  bottledOn: null,
+});
+const tastingOf = (liking: number) => ({
+  tastedAt: '2030-06-01T19:00:00.000Z',
+  weeks: null,
+  strengths: Object.fromEntries(descriptors.map((name) => [name, null])),
+  liking,
+  note: '',
+});
 
 async function accessible(page: Page) {
   expect(await objections(page)).toEqual([]);
@@ -101,4 +132,60 @@ describe.skipIf(noBrowser)('the Book', () => {
     await accessible(page);
     expect(complaints).toEqual([]);
   }, 120_000);
+
+  it('tells how the beers of each cook were liked, and which are liked best only when the tastings tell it', async () => {
+    const { page, server, complaints } = await open({
+      at: 'book',
+      ownServer: true,
+      viewport: { width: 360, height: 780 },
+    });
+    const post = async (address: string, body: object | string, type = 'application/json'): Promise<string> => {
+      const headers = { 'content-type': type };
+      const answer = await fetch(`${server.address}api/${address}`, {
+        method: 'POST',
+        headers,
+        body: typeof body === 'string' ? body : JSON.stringify(body),
+      });
+      expect(answer.ok).toBe(true);
+      return ((await answer.json()) as { id: string }).id;
+    };
+    const beerOf = async (cookId: string, likings: readonly number[]) => {
+      const lot = await post('lots', lotOf(cookId));
+      const glass = await post('glasses', glassOf(lot));
+      for (const liking of likings) await post(`glasses/${glass}/tastings`, tastingOf(liking));
+    };
+    for (const name of ['Plum shards', 'Plum darker']) {
+      await post('cooks/import', cookFile(name, 'live'), 'application/x-ndjson');
+    }
+    const { entries } = (await (await fetch(`${server.address}api/book`)).json()) as {
+      entries: { cook: { id: string; name: string } }[];
+    };
+    const cook = (name: string) => entries.find(({ cook }) => cook.name === name)?.cook.id ?? '';
+    await beerOf(cook('Plum shards'), [8]);
+    await page.reload();
+    const row = (name: string) => page.locator('.cook-row', { hasText: name });
+    await row('Plum shards')
+      .getByText(/Beers liked 8\.0 of 10 \(\d\.\d to \d+\.\d\); 1 beer, 1 tasting/)
+      .waitFor();
+    expect(await page.locator('.liked-best').count()).toBe(0);
+
+    await beerOf(cook('Plum darker'), [5]);
+    await page.reload();
+    await says(page, '.liked-best', /Too few to tell/);
+    expect(await page.locator('.liked-best details[open]').count()).toBe(0);
+
+    for (const likings of [[9, 8], [8, 8], [9]]) await beerOf(cook('Plum shards'), likings);
+    for (const likings of [[3, 4], [4], [3, 3]]) await beerOf(cook('Plum darker'), likings);
+    await page.reload();
+    await says(page, '.liked-best', /The beers of “Plum shards” are liked best: more than 9 in 10/);
+    await says(page, '.liked-best details[open] tbody tr', /Plum shards.*liked better than the others/);
+    await page.getByLabel('Liked best first').check();
+    expect((await page.locator('.cook-row h2').allInnerTexts())[0]).toBe('Plum shards');
+    await accessible(page);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(360);
+
+    await page.locator('.cook-row').getByRole('link', { name: 'Plum darker' }).click();
+    await says(page, '.liked-here', /4 beers, 6 tastings; liked less than the others: less than 1 in 10/);
+    expect(complaints).toEqual([]);
+  }, 60_000);
 });

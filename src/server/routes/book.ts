@@ -1,13 +1,15 @@
-/** `/api/book`: all cooks with what their logs come to. */
+/** `/api/book`: all cooks with what their logs come to, and how the beers that they went into were liked. */
 import type { FastifyInstance } from 'fastify';
 import type { ZodTypeProvider } from 'fastify-type-provider-zod';
 import { type BookEntry, bookEntrySchema } from '../../api/book.ts';
 import { countInText, recordId } from '../../api/field.ts';
+import { tastedBeerSchema } from '../../api/tastedBeer.ts';
 import { z } from '../../api/zod.ts';
 import type { Logbook } from '../cooking/logbook.ts';
 import type { Summaries } from '../cooking/summaries.ts';
 import type { Store } from '../store/store.ts';
 import { listBook } from '../store/summaries.ts';
+import { tastedBeers } from '../store/tastedBeers.ts';
 import { problem } from './respond.ts';
 
 const page = z.object({
@@ -16,7 +18,9 @@ const page = z.object({
 });
 
 export function bookRoutes(instance: FastifyInstance, { db }: Store, logbook: Logbook, summaries: Summaries) {
-  instance.withTypeProvider<ZodTypeProvider>().get(
+  const app = instance.withTypeProvider<ZodTypeProvider>();
+
+  app.get(
     '/api/book',
     {
       schema: {
@@ -32,5 +36,16 @@ export function bookRoutes(instance: FastifyInstance, { db }: Store, logbook: Lo
       if (entries.some(({ due }) => due)) summaries.wake();
       return reply.send({ entries: [...entries] as z.infer<typeof bookEntrySchema>[] });
     },
+  );
+
+  app.get(
+    '/api/book/beers',
+    {
+      schema: {
+        summary: 'Beers that were tasted: how they were liked, and which cooks their sugars came from',
+        response: { 200: z.object({ beers: z.array(tastedBeerSchema) }), default: problem },
+      },
+    },
+    async () => ({ beers: await tastedBeers(db) }),
   );
 }

@@ -46,6 +46,12 @@ export async function removeTasting(db: Kysely<Tables>, glassId: string, id: str
   return result.numDeletedRows > 0n;
 }
 
+/** All of a glass. @returns them */
+export async function removeTastingsOf(db: Kysely<Tables>, glassId: string): Promise<TastingRecord[]> {
+  const rows = await db.deleteFrom('tasting').where('glass', '=', glassId).returningAll().execute();
+  return rows.map(recordOf);
+}
+
 function recordOf({ id, glass, created, body }: TastingTable): TastingRecord {
   return { id, glassId: glass, created, tasting: JSON.parse(body) as NewTasting };
 }

@@ -4,10 +4,12 @@ import { Link } from 'wouter';
 import type { Hindsight } from '../../../../core/book/hindsight.ts';
 import { a430FromEbc } from '../../../../core/colour/scales.ts';
 import { ebcOf } from '../../../parts/figures.ts';
+import { Unreached } from '../../../parts/Unreached.tsx';
 import { useTitle } from '../../../parts/useTitle.ts';
-import { isUnknownCook } from '../../../records/readLog.ts';
+import { reachOf } from '../../../records/reach.ts';
 import { AlarmReportView } from '../../stove/alarms/AlarmReportView.tsx';
 import type { LookedBack } from '../book.worker.ts';
+import { LikedHere } from '../liked/LikedHere.tsx';
 import { dayText } from '../list/search.ts';
 import { Progress } from '../Progress.tsx';
 import { type Answer, useAsked } from '../useAsked.ts';
@@ -23,6 +25,7 @@ import { useReplay } from './useReplay.ts';
 
 export default function CookPage({ id }: { readonly id: string }) {
   const { cooked, looked, error } = useCook(id);
+  const reach = reachOf(error);
   useTitle(cooked ? `${cooked.name} · Book` : 'Book');
   return (
     <main id="main" className="book">
@@ -33,9 +36,11 @@ export default function CookPage({ id }: { readonly id: string }) {
           <h1>{error ? 'Not in the Book' : 'The log is being read'}</h1>
           {error && (
             <p role="alert">
-              {isUnknownCook(error)
-                ? 'There is no cook at this address.'
-                : `The server is not reached, and this device holds nothing of this cook. ${error.message}`}
+              {reach === 'reached' ? (
+                'There is no cook at this address.'
+              ) : (
+                <Unreached reach={reach} so="and this device holds nothing of this cook." />
+              )}
             </p>
           )}
           <p>
@@ -82,6 +87,7 @@ function Looked({ cooked, looked }: LookedProps) {
         </p>
       </header>
       <Beside cooked={cooked} />
+      <LikedHere cookId={id} />
       <Progress answer={looked} what="The twin is led through the log" />
       {!state.begun && <p role="alert">This log does not say how the cook began, so it can’t be drawn.</p>}
       <figure className="cook-figure">

@@ -1,20 +1,23 @@
 /** One cook of the list: what it was called, its small pan line, what it landed at, and a box to lay it over others. */
 import { Link } from 'wouter';
+import type { LikedCook } from '../../../../core/beer/liked.ts';
 import { a430FromEbc } from '../../../../core/colour/scales.ts';
 import { Drop } from '../../../parts/Drop.tsx';
 import { clock, ebcOf } from '../../../parts/figures.ts';
 import { likelyHueIndex } from '../../../parts/syrupPaint.ts';
+import { countsText, likingText } from '../liked/likedWords.ts';
 import { MiniLine } from './MiniLine.tsx';
 import { dayText } from './search.ts';
 import type { Entry } from './useBook.ts';
 
 interface CookRowProps {
   readonly entry: Entry;
+  readonly liked: LikedCook | undefined;
   readonly picked: boolean;
   readonly onPick: (picked: boolean) => void;
 }
 
-export function CookRow({ entry, picked, onPick }: CookRowProps) {
+export function CookRow({ entry, liked, picked, onPick }: CookRowProps) {
   const { cook, summary } = entry;
   const rehearsed = cook.mode === 'rehearsal';
   return (
@@ -36,6 +39,11 @@ export function CookRow({ entry, picked, onPick }: CookRowProps) {
           {rehearsed && <strong className="rehearsed">Rehearsal</strong>} {dayText(cook.begun)}
           {summary && `, ${clock(summary.endS / 60)}`}
         </p>
+        {liked && (
+          <p className="small quiet">
+            Beers liked {likingText(liked)}; {countsText(liked)}
+          </p>
+        )}
       </div>
       {summary ? <MiniLine line={summary.line} endS={summary.endS} /> : <span className="mini-line" />}
       <Landed entry={entry} />

@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest';
-import { found } from './search.ts';
+import { likedCooks } from '../../../../core/beer/liked.ts';
+import { found, ordered } from './search.ts';
 import type { Entry } from './useBook.ts';
 
 const entry = (name: string, begun: string, mode: 'live' | 'rehearsal' = 'live'): Entry => ({
@@ -27,4 +28,16 @@ it('finds by every word, in name, month or day', () => {
 it('shows rehearsals apart', () => {
   expect(names('', 'rehearsal')).toEqual(['Plum trial']);
   expect(names('plum', 'live')).toEqual(['Plum shards']);
+});
+
+it('puts cooks whose beers are liked more before others, and leaves those without tastings as they were', () => {
+  const tasted = (cookId: string, liking: number) => ({ likings: [liking], cooks: [{ cookId, share: 1 }] });
+  const cooks = likedCooks([tasted('Plum shards', 4), tasted('Hall syrup', 9)]);
+  const of = (id: string) => cooks.find(({ cookId }) => cookId === id);
+  expect(ordered(entries, 'newest', of)).toEqual(entries);
+  expect(ordered(entries, 'liked', of).map(({ cook }) => cook.name)).toEqual([
+    'Hall syrup',
+    'Plum shards',
+    'Plum trial',
+  ]);
 });

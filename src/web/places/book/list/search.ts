@@ -1,4 +1,5 @@
-/** Which cooks are listed. */
+/** Which cooks are listed, and in which order. */
+import type { LikedCook } from '../../../../core/beer/liked.ts';
 import type { Entry } from './useBook.ts';
 
 export const shownKinds = ['all', 'live', 'rehearsal'] as const;
@@ -12,6 +13,19 @@ export function found(entries: readonly Entry[], words: string, kind: ShownKind)
     const text = `${cook.name} ${dayText(cook.begun)} ${cook.begun.slice(0, 10)}`.toLowerCase();
     return wanted.every((word) => text.includes(word));
   });
+}
+
+export type Order = 'newest' | 'liked';
+
+/** By the middle of how a cook's beers are liked; those without tasted beers stay as they come, after the others. */
+export function ordered(
+  entries: readonly Entry[],
+  order: Order,
+  liked: (cookId: string) => LikedCook | undefined,
+): readonly Entry[] {
+  if (order === 'newest') return entries;
+  const middle = ({ cook }: Entry): number => liked(cook.id)?.liking.mid ?? -1;
+  return entries.toSorted((a, b) => middle(b) - middle(a));
 }
 
 export function dayText(begun: string): string {

@@ -3,6 +3,7 @@ import { useQuery } from '@tanstack/react-query';
 import type { BookEntry } from '../../../../api/book.ts';
 import { answerTo } from '../../../records/answer.ts';
 import { cooksHere } from '../../../records/cookLog/openCookLog.ts';
+import { reachOf } from '../../../records/reach.ts';
 
 export interface Entry extends BookEntry {
   /** The server does not have it, or is not reached. */
@@ -31,5 +32,5 @@ export function useBook() {
   const entries = [...only, ...(there.data ?? []).map((entry): Entry => ({ ...entry, onlyHere: false }))].toSorted(
     (a, b) => (a.cook.begun < b.cook.begun ? 1 : -1),
   );
-  return { entries, isLoading: there.isPending || here.isPending, unreached: there.isError };
+  return { entries, isLoading: there.isPending || here.isPending, reach: reachOf(there.error) };
 }
