@@ -29,8 +29,18 @@ export function asKept(
       kind,
       body,
     );
-  return [
-    ...events.map(({ kind, body, tMono }) => make(kind, body as EventBodies[typeof kind], tMono)),
-    ...(events.some(({ kind }) => kind === 'ended') ? [] : [make('ended', { how: 'done' }, lastMs)]),
-  ];
+  const newIds = new Map<string, string>();
+  const kept = events.map(({ id, kind, body, tMono }) => {
+    const event = make(kind, pointed(body, newIds) as EventBodies[typeof kind], tMono);
+    newIds.set(id, event.id);
+    return event;
+  });
+  return events.some(({ kind }) => kind === 'ended') ? kept : [...kept, make('ended', { how: 'done' }, lastMs)];
+}
+
+/** What a body says of an event before it, said of that event under its new id. */
+function pointed(body: KnownEvent['body'], newIds: ReadonlyMap<string, string>): KnownEvent['body'] {
+  if ('corrects' in body) return { ...body, corrects: newIds.get(body.corrects) ?? body.corrects };
+  if ('from' in body && body.from !== null) return { ...body, from: newIds.get(body.from) ?? body.from };
+  return body;
 }
