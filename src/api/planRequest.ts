@@ -1,7 +1,13 @@
 /** A plan request as it comes in through the API, a form or a file. */
 import type { Alkali, Form, Route } from '../core/planning/request.ts';
-import { optionalRanges, requestRanges as ranges } from '../core/planning/request.ts';
+import {
+  furtherHoldRanges as further,
+  mostFurtherHolds,
+  optionalRanges,
+  requestRanges as ranges,
+} from '../core/planning/request.ts';
 import { exactly, numberIn, oneOf, personsName } from './field.ts';
+import { z } from './zod.ts';
 
 const forms = ['hard', 'syrup'] as const satisfies Form[];
 const routes = ['pale', 'bright', 'deep'] as const satisfies Route[];
@@ -30,4 +36,10 @@ export const planRequestSchema = exactly({
   brownMinutes: numberIn(ranges.brownMinutes),
   roastC: numberIn(ranges.roastC),
   roastMinutes: numberIn(ranges.roastMinutes),
+  moreHolds: z
+    .array(exactly({ celsius: numberIn(further.celsius), minutes: numberIn(further.minutes) }))
+    .max(mostFurtherHolds, { error: `has too many; allowed: up to ${mostFurtherHolds}` })
+    .readonly()
+    .optional()
+    .describe('Holds after those of the route, each as hot as the one before it or hotter; none when left out.'),
 }).meta({ id: 'PlanRequest' });

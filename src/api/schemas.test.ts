@@ -29,6 +29,24 @@ it.each(Object.entries(requestRanges))('%s is taken up to its limits and no furt
   expect([least - step, most + step, Number.NaN, Number.POSITIVE_INFINITY].map(passes)).toEqual(Array(4).fill(false));
 });
 
+it('further holds are taken up to their limits and number, and a request from before them passes', () => {
+  const passes = (...holds: readonly (readonly [number, number])[]) => {
+    const moreHolds = holds.map(([celsius, minutes]) => ({ celsius, minutes }));
+    return planRequestSchema.safeParse({ ...defaultRequest, moreHolds }).success;
+  };
+  expect(planRequestSchema.parse(defaultRequest)).not.toHaveProperty('moreHolds');
+  expect([passes(), passes([110, 1], [165, 90]), passes([150, 5], [150, 5], [150, 5], [150, 5])]).toEqual([
+    true,
+    true,
+    true,
+  ]);
+  expect([passes([109, 5]), passes([150, 0]), passes(...Array(5).fill([150, 5]))]).toEqual([false, false, false]);
+  const wrong = planRequestSchema.safeParse({ ...defaultRequest, moreHolds: [{ celsius: 170, minutes: 5 }] });
+  expect(wrong.error && fieldErrors(wrong.error)).toMatchObject([
+    { field: 'moreHolds.0.celsius', message: expect.stringMatching(/is 170; .*110 to 165/) },
+  ]);
+});
+
 it('the kit is taken up to its limits', () => {
   const [lowest, highest] = kitRanges.altitudeM;
   for (const altitudeM of [lowest, highest])

@@ -19,6 +19,8 @@ export interface Input<T> {
   /** What stands in for it when it is left out, for the help alone. */
   readonly otherwise?: string;
   readonly required: boolean;
+  /** May be given several times; its texts come as one, parted by semicolons. */
+  readonly several?: true;
 }
 
 type Range = readonly [number, number];

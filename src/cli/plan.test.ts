@@ -34,6 +34,16 @@ describe('umberpan plan', { timeout: 30_000 }, () => {
     expect(stdout.split('\n').every((line) => line.length <= 90)).toBe(true);
   });
 
+  test('takes further holds, an option each, in their order', async () => {
+    const line = '--mass 200g --route bright --invert-time 5min --brown-time 5min';
+    const { request, steps } = await planned(`${line} --step 293F,4min --step 155C,120s`);
+    expect(request.moreHolds).toEqual([
+      { celsius: expect.closeTo(145, 9), minutes: 4 },
+      { celsius: 155, minutes: 2 },
+    ]);
+    expect(steps.map(({ kind }: { kind: string }) => kind).slice(-3)).toEqual(['brown', 'roast', 'roast']);
+  });
+
   test('takes every field in kitchen units', async () => {
     const { request, kit } = await planned(
       '--mass 1.1lb --form syrup --brix 78 --route deep --alkali lime --dose 4 --strength 10% --malt 10 --invert 266F ' +
@@ -171,6 +181,8 @@ test.each([
   [{ material: 'aluminium' }, 'LIM-PAN', '--material', 'stainless'],
   [{ mass: '2kg' }, 'LIM-FILL', '--mass', 'takes up to'],
   [{ invert: '140C' }, 'LIM-ALKALI-HEAT', '--invert', '132 C'],
+  [{ step: '150C,5min' }, 'LIM-ORDER', '--step', '155 C and more'],
+  [{ step: '156C,5min;160C,5min' }, 'LIM-ROAST', '--step', '159 C'],
 ])('%o breaks %s', async (texts, limit, field, allowed) => {
   const { kind, refusals } = await refusal(texts);
   expect(kind).toBe('refused');
@@ -185,14 +197,25 @@ test.each([
   [{ route: 'bright', roastTime: '5min' }, '--roast-time', '--route deep'],
   [{ acid: '2' }, '--acid', '--route pale'],
   [{ spoon: '5g' }, '--spoon', 'is a mass'],
+  [{ step: '150C' }, '--step', 'a temperature and a time, such as 150C,10min'],
+  [{ step: '150C,10C' }, '--step', 'is a temperature'],
+  [{ step: Array(5).fill('156C,1min').join(';') }, '--step', 'up to 4'],
 ])('%o is misuse of %s', async (texts, field, words) => {
   const problem = await refusal(texts);
   expect(problem).toMatchObject({ kind: 'misused', field });
   expect(problem.message).toContain(words);
 });
 
+test('further holds may stand in one option, parted by semicolons, with a blank where it reads better', async () => {
+  const { plan } = await planFromOptions({ mass: '200g', brownTime: '5min', step: '155C, 4min; 157.5C,90s' });
+  expect(plan.request.moreHolds).toEqual([
+    { celsius: 155, minutes: 4 },
+    { celsius: 157.5, minutes: 1.5 },
+  ]);
+});
+
 test('every field of a request has an option', () => {
-  const fields = [...Object.keys(defaultRequest), ...Object.keys(optionalRanges)];
+  const fields = [...Object.keys(defaultRequest), ...Object.keys(optionalRanges), 'moreHolds'];
   expect(Object.keys(requestFields).toSorted()).toEqual(fields.toSorted());
   expect(Object.values(requestFields).toSorted()).toEqual(Object.keys(requestInputs).toSorted());
 });

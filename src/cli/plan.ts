@@ -28,6 +28,7 @@ Exit codes: 0 done, 1 the kitchen can't do it, 2 misused, 7 refused because it b
 Examples:
   umberpan plan --mass 400g --route deep --dose 5
   umberpan plan --mass 1lb --form syrup --brix 78 --route bright --brown 284F --stove gas --pan 20cm
+  umberpan plan --route bright --brown 138C --brown-time 15min --step 146C,10min --step 157C,4min
   umberpan plan --colour 45EBC --within 10EBC --roast-taste 6
   umberpan plan --colour 20SRM --route bright --form syrup --sugar-price 1.2 --bought-price 9
   umberpan plan --kit kitchen.json --json > plan.json`,

@@ -9,13 +9,17 @@ describe.skipIf(noBrowser)('the Desk', () => {
   const open = pages();
 
   it('finds the plan that lands at a colour, also when a glass sends the wish', async () => {
-    const { page, complaints } = await open({ at: '?colour=45&mass=300' });
+    const { page, complaints } = await open({ at: '?colour=45&from=40&to=51&mass=300' });
     await planned(page);
     expect(await field(page, 'Land at, EBC of a 10 % solution').inputValue()).toBe('45');
     await page.getByRole('button', { name: 'Find the plan' }).click();
     await says(page, '.colour-wish', /Planned to land at 4[3-7] EBC; 8 in 10 cooks of it at \d+ to \d+ EBC\./);
+    await says(page, '.colour-wish', /\d+ in 10 come between the 40 and 51 EBC that the beer may need/);
     await says(page, '.heading', /300 g, hard, deep route/);
+    // Another colour is no longer the beer's.
+    await says(page, '.colour-wish', /the beer may need 40 to 51 EBC/);
     await field(page, 'Land at, EBC of a 10 % solution').fill('9999');
+    expect(await page.getByText('the beer may need').count()).toBe(0);
     expect(await page.getByRole('button', { name: 'Find the plan' }).isDisabled()).toBe(true);
     await says(page, '.colour-wish', /“9999” can’t be aimed at\. Allowed: 0\.25 to 1300 EBC/);
     expect(complaints).toEqual([]);

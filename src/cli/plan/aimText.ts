@@ -29,7 +29,12 @@ export function aimText({ landed, odds, band }: Aimed): string {
   ])}`;
 }
 
-function dosed({ request }: Aimed['landed']): string {
+function dosed(landed: Aimed['landed']): string {
+  const further = (landed.request.moreHolds ?? []).map(({ celsius, minutes }) => `, ${celsius} °C ${minutes} min`);
+  return `${routeDosed(landed)}${further.join('')}`;
+}
+
+function routeDosed({ request }: Aimed['landed']): string {
   if (request.route === 'pale') return `inverting for ${request.invertMinutes} min`;
   const { alkaliGPerKg, brownMinutes, roastMinutes, route } = request;
   const roast = route === 'deep' ? `, roast ${roastMinutes} min` : '';

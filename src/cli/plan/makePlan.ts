@@ -77,5 +77,6 @@ export function requireDone({ ending }: Course): void {
 function optionOf(field: string): string {
   if (field === 'pan.material') return '--material';
   if (field === 'spoonM3') return '--spoon';
-  return flagOf(requestFields[field as keyof PlanRequest] ?? field);
+  // A field of a list is named by its place in it too.
+  return flagOf(requestFields[field.split('.')[0] as keyof PlanRequest] ?? field);
 }

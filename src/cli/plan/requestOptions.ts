@@ -21,6 +21,7 @@ import {
   word,
 } from '../input.ts';
 import { misused, Stop } from '../stop.ts';
+import { stepInput } from './stepInput.ts';
 
 const usual = defaultRequest;
 
@@ -73,6 +74,7 @@ export const requestInputs = {
   brownTime: minutes('time in it', ranges.brownMinutes, usual.brownMinutes),
   roast: degrees('middle of the roasting band', ranges.roastC, usual.roastC),
   roastTime: minutes('time in it', ranges.roastMinutes, usual.roastMinutes),
+  step: optional(stepInput),
 };
 
 type RequestOption = keyof typeof requestInputs;
@@ -97,6 +99,7 @@ export const requestFields: Readonly<Record<keyof PlanRequest, RequestOption>> =
   brownMinutes: 'brownTime',
   roastC: 'roast',
   roastMinutes: 'roastTime',
+  moreHolds: 'step',
 };
 
 /** Options that say nothing unless the route or the form is right: dropping them silently would cost a batch. */

@@ -3,8 +3,9 @@ import { cookedLog } from '../../../test/cookedLog.ts';
 import { begunBody, sampleDevice } from '../../../test/sampleCook.ts';
 import { foldCook } from '../log/fold.ts';
 import { defaultKit } from '../pan/kit.ts';
-import { defaultRequest } from '../planning/request.ts';
+import { defaultRequest, type PlanRequest } from '../planning/request.ts';
 import { asCooked } from './asCooked.ts';
+import { differencesOf, factsOf } from './differences.ts';
 import { doingsOf } from './doings.ts';
 import { browningAtC, dosesOf } from './doses.ts';
 
@@ -59,4 +60,23 @@ it('a request without its name makes no difference', () => {
   const { events } = cookedLog(defaultKit, 7, 'live', 'b', { request: { ...defaultRequest, name: 'Another' } });
   const { events: others } = cookedLog(defaultKit, 7);
   expect(asCooked(foldCook(events))?.steps).toEqual(asCooked(foldCook(others))?.steps);
+});
+
+it('tells steps of one kind apart, and puts them in their order', () => {
+  const request = {
+    ...defaultRequest,
+    massKg: 0.2,
+    route: 'bright',
+    invertMinutes: 4,
+    brownMinutes: 4,
+    moreHolds: [{ celsius: 144, minutes: 6 }],
+  } as const;
+  const facts = (cook: string, asked: PlanRequest) =>
+    factsOf(foldCook(cookedLog(defaultKit, 7, 'live', cook, { request: asked }).events), null);
+  const rows = differencesOf([facts('a', { ...request, moreHolds: undefined }), facts('b', request)]);
+  const browns = rows.filter(({ what }) => what.startsWith('Brown')).slice(0, 4);
+  expect(browns.map(({ what }) => what)).toEqual(['Brown, length', 'Brown, mean', 'Brown 2, length', 'Brown 2, mean']);
+  expect(browns[2].values[0]).toBeNull();
+  expect(browns[2].values[1]).toBeGreaterThan(5);
+  expect(browns[3].values[1]).toBeGreaterThan(141);
 });

@@ -1,9 +1,11 @@
 /** A cook as rows of numbers, and several of them beside each other: what went in, how each step went, and what came out. */
 import type { CookState } from '../log/fold.ts';
+import type { StepKind } from '../pan/steps.ts';
+import { mostFurtherHolds } from '../planning/request.ts';
 import { doingsOf } from './doings.ts';
 import { browningAtC, dosesOf, invertingAtC, type StepDose } from './doses.ts';
 import type { Landed } from './landed.ts';
-import { stepWords } from './words.ts';
+import { stepTitles, stepWords } from './words.ts';
 
 export interface Fact {
   readonly what: string;
@@ -20,22 +22,31 @@ export interface DifferenceRow extends Omit<Fact, 'value'> {
 
 const [inverting, browning] = [`Inverting, minutes at ${invertingAtC} °C`, `Browning, minutes at ${browningAtC} °C`];
 
+const stepKinds = Object.keys(stepWords) as StepKind[];
+/** The route's own hold and as many further ones as there may be. */
+const mostOfAKind = 1 + mostFurtherHolds;
+
 const order: readonly string[] = [
   ...['Sugar', 'Water at the start', 'Malt extract', 'Acid', 'Pure alkali given'],
-  ...Object.values(stepWords).flatMap((step) => [`${step}, length`, `${step}, mean`]),
+  ...stepKinds.flatMap((kind) =>
+    stepTitles(Array(mostOfAKind).fill(kind)).flatMap((title) => [`${title}, length`, `${title}, mean`]),
+  ),
   ...[inverting, browning, 'Spoonfuls', 'Cold pan to the end', 'Colour', 'Inverted', 'Water left'],
 ];
 
 export function factsOf(state: CookState, landed: Landed | null): readonly Fact[] {
   const doings = doingsOf(state);
   const steps = dosesOf(doings);
+  const titles = stepTitles(steps.map(({ kind }) => kind));
   const sum = (value: (step: StepDose) => number) => steps.reduce((all, step) => all + value(step), 0);
   return [
     ...wentIn(state),
-    ...steps.flatMap(({ kind, minutes, meanC }) => [
-      fact(`${stepWords[kind]}, length`, 'min', 0, minutes),
-      ...(meanC === null ? [] : [fact(`${stepWords[kind]}, mean`, '°C', 1, meanC)]),
-    ]),
+    ...steps.flatMap(({ minutes, meanC }, at) => {
+      return [
+        fact(`${titles[at]}, length`, 'min', 0, minutes),
+        ...(meanC === null ? [] : [fact(`${titles[at]}, mean`, '°C', 1, meanC)]),
+      ];
+    }),
     fact(
       `Inverting, minutes at ${invertingAtC} °C`,
       'min',
@@ -95,10 +106,10 @@ export function differencesOf(cooks: readonly (readonly Fact[])[]): readonly Dif
   for (const [place, facts] of cooks.entries()) {
     for (const { value, ...head } of facts) {
       const row = rows.get(head.what) ?? { ...head, values: cooks.map(() => null) };
-      // Of two steps of a kind the first stands for it.
-      row.values[place] ??= value;
+      row.values[place] = value;
       rows.set(head.what, row);
     }
   }
-  return [...rows.values()].toSorted((a, b) => order.indexOf(a.what) - order.indexOf(b.what));
+  const placeOf = ({ what }: Omit<DifferenceRow, 'values'>): number => order.indexOf(what);
+  return [...rows.values()].toSorted((a, b) => placeOf(a) - placeOf(b));
 }

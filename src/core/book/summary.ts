@@ -8,7 +8,7 @@ import { doingsOf } from './doings.ts';
 import { type Landed, landedOf } from './landed.ts';
 
 /** Goes up whenever a summary would come out otherwise: kept ones are then derived anew. */
-export const summaryForm = 1;
+export const summaryForm = 2;
 
 export interface Summary {
   readonly endS: number;

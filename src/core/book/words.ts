@@ -14,6 +14,14 @@ export const stepWords: Readonly<Record<StepKind, string>> = {
   letDown: 'Let down',
 };
 
+/** Names of steps in their order, those of a kind told apart: `Brown`, `Brown 2`. */
+export function stepTitles(kinds: readonly StepKind[]): readonly string[] {
+  return kinds.map((kind, at) => {
+    const before = kinds.slice(0, at).filter((each) => each === kind).length;
+    return before === 0 ? stepWords[kind] : `${stepWords[kind]} ${before + 1}`;
+  });
+}
+
 export const factorWords: Readonly<Record<Factor, string>> = {
   alkali: 'alkali',
   holdTime: 'hold time',

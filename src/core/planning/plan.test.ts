@@ -1,6 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { usualHorizon } from '../advice/advise.ts';
 import { alkaliBlockedBy, limits } from '../advice/limits.ts';
+import { createRehearsal, followAdvice } from '../advice/rehearsal.ts';
 import { waterShare } from '../pan/course.ts';
 import { equivalentsOf } from '../pan/deeds.ts';
 import { defaultKit, type Kit } from '../pan/kit.ts';
@@ -9,9 +11,11 @@ import { prepareKit } from '../pan/preparedKit.ts';
 import { simulate } from '../pan/simulate.ts';
 import { dissolvedKg, place } from '../pan/state.ts';
 import { normalNumbers } from '../reactions/normal.ts';
+import { begunOf } from './begunOf.ts';
 import { dialSettings } from './dial.ts';
 import { planFor } from './plan.ts';
-import { defaultRequest, type PlanRequest, requestRanges } from './request.ts';
+import { defaultRequest, furtherHoldRanges, type PlanRequest, requestRanges } from './request.ts';
+import { isHold } from './steps.ts';
 
 const prepared = prepareKit(defaultKit);
 
@@ -25,6 +29,87 @@ function refusedLimits(request: PlanRequest, kit: Kit = defaultKit): string[] {
   const planned = planFor(request, prepareKit(kit));
   return planned.kind === 'refused' ? planned.refusals.map(({ limit }) => limit) : [];
 }
+
+describe('further holds', () => {
+  const held = { ...defaultRequest, massKg: 0.3, invertMinutes: 10, brownMinutes: 8 };
+
+  test('follow those of the route, each of the kind that its heat makes it, and are held as long as asked', () => {
+    const moreHolds = [
+      { celsius: 144, minutes: 6 },
+      { celsius: 156, minutes: 3 },
+    ];
+    const { plan, course } = madePlan({ ...held, route: 'bright', moreHolds });
+    expect(plan.steps.map(({ kind }) => kind)).toEqual(['dissolve', 'climb', 'invert', 'brown', 'brown', 'roast']);
+    expect(plan.steps.slice(-2).map(({ bandC, end, alkali }) => [bandC, end, alkali])).toEqual([
+      [[141, 147], { heldMinutes: 6 }, []],
+      [[153, 159], { heldMinutes: 3 }, []],
+    ]);
+    expect(course.ending).toBe('poured');
+    for (const [i, { minutes }] of moreHolds.entries()) {
+      const { startS, endS } = course.steps[4 + i];
+      expect((endS - startS) / 60).toBeGreaterThanOrEqual(minutes);
+      // The way up to the band comes on top.
+      expect((endS - startS) / 60).toBeLessThan(minutes + 6);
+    }
+    expect(Math.abs(plan.yieldKg / 0.3 - 1)).toBeLessThan(0.01);
+    expect(waterShare(course).at(-1)).toBeLessThan(
+      waterShare(madePlan({ ...held, route: 'bright' }).course).at(-1) ?? 0,
+    );
+  });
+
+  test('invert on where there is no alkali, and come before the cast or the letting down', () => {
+    const moreHolds = [{ celsius: 135, minutes: 5 }];
+    const kinds = (form: PlanRequest['form']) =>
+      madePlan({ ...held, route: 'pale', form, moreHolds }).plan.steps.map(({ kind }) => kind);
+    expect(kinds('hard')).toEqual(['dissolve', 'climb', 'invert', 'invert', 'cast']);
+    expect(kinds('syrup')).toEqual(['dissolve', 'climb', 'invert', 'invert', 'letDown']);
+  });
+
+  test('are gone through one after the other by who follows the advice, also two of a kind', () => {
+    const moreHolds = [
+      { celsius: 144, minutes: 3 },
+      { celsius: 147, minutes: 2 },
+      { celsius: 150, minutes: 2 },
+    ];
+    const short = { ...held, massKg: 0.2, route: 'bright', invertMinutes: 3, brownMinutes: 3, moreHolds } as const;
+    const { plan } = madePlan(short);
+    const begun = begunOf(plan, defaultKit, { mode: 'rehearsal', rehearsal: { seed: 2, speed: 1 }, planId: null });
+    const rehearsal = createRehearsal({ prepared, begun, members: 16 });
+    const horizon = { ...usualHorizon, members: 8 };
+    followAdvice(rehearsal, plan.steps, { reactionS: 25, longestS: 3 * 3600, horizon });
+    const begunSteps = rehearsal.deeds.flatMap(({ deed }) => (deed.kind === 'step' ? [deed.index] : []));
+    expect(begunSteps).toEqual(plan.steps.slice(1).map((_, i) => i + 1));
+    expect(plan.steps.filter(({ kind }) => kind === 'roast')).toHaveLength(2);
+    expect(rehearsal.progress.poured).toBe(true);
+  }, 30_000);
+
+  test('make no difference where there are none: a plan from before them is the same', () => {
+    const { plan } = madePlan(held);
+    expect(madePlan({ ...held, moreHolds: [] }).plan.steps).toEqual(plan.steps);
+    expect(madePlan({ ...held, moreHolds: undefined }).plan.amounts).toEqual(plan.amounts);
+  });
+
+  test('are refused where they would have to cool, or are too hot, each by its place', () => {
+    const refusals = (...holds: readonly (readonly [number, number])[]) => {
+      const moreHolds = holds.map(([celsius, minutes]) => ({ celsius, minutes }));
+      const planned = planFor({ ...held, moreHolds }, prepared);
+      return planned.kind === 'refused' ? planned.refusals.map(({ limit, field }) => [limit, field]) : [];
+    };
+    expect(refusals([154, 5])).toEqual([['LIM-ORDER', 'moreHolds.0.celsius']]);
+    expect(refusals([158, 5], [157, 5])).toEqual([['LIM-ORDER', 'moreHolds.1.celsius']]);
+    expect(refusals([156, 5], [160, 5])).toEqual([['LIM-ROAST', 'moreHolds.1.celsius']]);
+    expect(refusals([155, 5], [155, 5])).toEqual([]);
+  });
+
+  test('that are no holds are named with what is allowed', () => {
+    const asked = (celsius: number, minutes: number) => () =>
+      planFor({ ...held, moreHolds: [{ celsius, minutes }] }, prepared);
+    expect(asked(100, 5)).toThrow('moreHolds.0.celsius is 100; allowed is 110 to 165');
+    expect(asked(156, 0)).toThrow('moreHolds.0.minutes is 0; allowed is 1 to 90');
+    const many = Array.from({ length: 5 }, () => ({ celsius: 156, minutes: 1 }));
+    expect(() => planFor({ ...held, moreHolds: many }, prepared)).toThrow('further holds is 5; allowed is 0 to 4');
+  });
+});
 
 describe('a plan', () => {
   test('yields the mass asked for within 1 %, hard and syrup, on every route', () => {
@@ -222,6 +307,9 @@ describe('a limit of safety', () => {
       brownMinutes: within([0, 30]),
       roastC: within(requestRanges.roastC),
       roastMinutes: within([0, 10]),
+      moreHolds: fc.array(fc.record({ celsius: within(furtherHoldRanges.celsius), minutes: within([1, 6]) }), {
+        maxLength: 2,
+      }),
     });
     fc.assert(
       fc.property(anyRequest, (request) => {
@@ -243,6 +331,11 @@ describe('a limit of safety', () => {
         }
         for (const step of steps) {
           if (step.kind !== 'letDown') expect(step.bandC[1]).toBeLessThanOrEqual(limits.roastTemperature.value);
+        }
+        const further = steps.filter(isHold).slice(-request.moreHolds.length - 1);
+        if (request.moreHolds.length > 0) {
+          const lows = further.map(({ bandC }) => bandC[0]);
+          expect(lows).toEqual(lows.toSorted((a, b) => a - b));
         }
         if (amounts.alkali) expect(amounts.alkali.strength).toBeLessThanOrEqual(limits.solutionStrength.value + 1e-9);
       }),

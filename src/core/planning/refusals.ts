@@ -2,6 +2,7 @@
 import { alkaliBlockedBy, limits, type Refusal } from '../advice/limits.ts';
 import type { Kit } from '../pan/kit.ts';
 import { type Amounts, amountsFor } from './amounts.ts';
+import { holdBefore } from './holds.ts';
 import type { PanFit } from './panFit.ts';
 import type { PlanRequest } from './request.ts';
 
@@ -59,7 +60,32 @@ export function requestRefusals(request: PlanRequest): readonly Refusal[] {
     });
   }
   if (request.route !== 'pale') refused.push(...alkaliRefusals(request));
-  return refused;
+  return [...refused, ...furtherRefusals(request)];
+}
+
+/** A hold is left by heating on: to cool a syrup of over 120 C takes water that may not be thrown into it. */
+function furtherRefusals(request: PlanRequest): Refusal[] {
+  const { roastTemperature } = limits;
+  return (request.moreHolds ?? []).flatMap(({ celsius }, at) => {
+    const field = `moreHolds.${at}.celsius`;
+    const before = holdBefore(at, request);
+    const refused: Refusal[] = [];
+    if (celsius + 3 > roastTemperature.value) {
+      refused.push({
+        limit: roastTemperature.id,
+        field,
+        message: `a hold at ${celsius} C may touch ${celsius + 3} C; allowed is ${roastTemperature.value} C, so ask for ${roastTemperature.value - 3} C at most: ${roastTemperature.reason}`,
+      });
+    }
+    if (celsius < before) {
+      refused.push({
+        limit: 'LIM-ORDER',
+        field,
+        message: `a hold at ${celsius} C would be cooler than the one before it; allowed is ${before} C and more`,
+      });
+    }
+    return refused;
+  });
 }
 
 function alkaliRefusals(request: PlanRequest): Refusal[] {

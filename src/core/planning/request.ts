@@ -5,6 +5,12 @@ export type Form = 'hard' | 'syrup';
 export type Route = 'pale' | 'bright' | 'deep';
 export type Alkali = 'sodiumHydroxide' | 'calciumHydroxide';
 
+/** A hold after those of the route: as hot as they were, or hotter. */
+export interface FurtherHold {
+  readonly celsius: number;
+  readonly minutes: number;
+}
+
 export interface PlanRequest {
   readonly name: string;
   /** Finished sugar wanted, kg, as cast or as syrup. */
@@ -31,6 +37,8 @@ export interface PlanRequest {
   readonly brownMinutes: number;
   readonly roastC: number;
   readonly roastMinutes: number;
+  /** In their order, before the cast or the letting down; none when left out. */
+  readonly moreHolds?: readonly FurtherHold[] | undefined;
 }
 
 /** Inclusive limits of each number, for forms, command line and API alike. Limits of safety are apart, in `advice/limits.ts`. */
@@ -55,6 +63,13 @@ export const optionalRanges = {
   alkaliCarbonate: [0, 0.3],
 } as const satisfies Partial<Record<keyof PlanRequest, readonly [number, number]>>;
 
+/** The same of each further hold, and how many there may be. */
+export const furtherHoldRanges = { celsius: [110, 165], minutes: [1, 90] } as const satisfies Record<
+  keyof FurtherHold,
+  readonly [number, number]
+>;
+export const mostFurtherHolds = 4;
+
 /** Throws a RangeError that names the first number outside its limits. */
 export function requireRequest(request: PlanRequest): void {
   for (const [field, [low, high]] of Object.entries(requestRanges)) {
@@ -64,7 +79,13 @@ export function requireRequest(request: PlanRequest): void {
     const value = request[field as keyof typeof optionalRanges];
     if (value !== undefined) requireRange(field, value, low, high);
   }
-  const { alkaliActive = 0, alkaliCarbonate = 0 } = request;
+  const { alkaliActive = 0, alkaliCarbonate = 0, moreHolds = [] } = request;
+  requireRange('further holds', moreHolds.length, 0, mostFurtherHolds);
+  for (const [at, hold] of moreHolds.entries()) {
+    for (const [name, [low, high]] of Object.entries(furtherHoldRanges)) {
+      requireRange(`moreHolds.${at}.${name}`, hold[name as keyof FurtherHold], low, high);
+    }
+  }
   requireRange('alkaliActive and alkaliCarbonate together', alkaliActive + alkaliCarbonate, 0, 1 + 1e-9);
 }
 

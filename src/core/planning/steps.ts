@@ -4,7 +4,7 @@ import type { ModelValues } from '../pan/physics.ts';
 import type { PreparedKit } from '../pan/preparedKit.ts';
 import type { Step } from '../pan/steps.ts';
 import type { Amounts } from './amounts.ts';
-import type { PlanRequest } from './request.ts';
+import { type FurtherHold, type PlanRequest, requestRanges } from './request.ts';
 
 /** Half the width of a band, K; sugar counts as dissolved at 106 C; a shattering cast needs 151 C (common practice, no source). */
 const halfBandK = 3;
@@ -33,6 +33,17 @@ function notchFor({ prepared, values }: Planning, temperatureC: number, extraW: 
   const full = kit.stove.ratedPowerW * values.stoveEfficiency;
   const notch = Math.round((kit.stove.notches * (values.lossFactor * lost + extraW)) / full);
   return Math.min(kit.stove.notches, Math.max(1, notch));
+}
+
+/** What a further hold does to the syrup: without alkali it inverts on, with it it browns, and from the roast's temperatures on it roasts. */
+function furtherKind({ route }: Pick<PlanRequest, 'route'>, { celsius }: FurtherHold): 'invert' | 'brown' | 'roast' {
+  if (route === 'pale') return 'invert';
+  return celsius < requestRanges.roastC[0] ? 'brown' : 'roast';
+}
+
+/** Is it a step that is held, by its own or by another's wish? */
+export function isHold({ end, letDown }: Pick<Step, 'end' | 'letDown'>): boolean {
+  return 'heldMinutes' in end && !letDown;
 }
 
 export function stepsFor(planning: Planning): readonly Step[] {
@@ -78,6 +89,9 @@ export function stepsFor(planning: Planning): readonly Step[] {
     });
   }
   if (request.route === 'deep') steps.push(hold('roast', request.roastC, request.roastMinutes));
+  for (const further of request.moreHolds ?? []) {
+    steps.push(hold(furtherKind(request, further), further.celsius, further.minutes));
+  }
 
   const hottestC = Math.max(...steps.map((step) => step.bandC[0]));
   if (request.form === 'hard' && hottestC < castC) {

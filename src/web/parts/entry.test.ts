@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { defaultKit } from '../../core/pan/kit.ts';
 import { defaultRequest } from '../../core/planning/request.ts';
 import { aimEntries } from '../places/desk/aimEntries.ts';
-import { rewritten, type Sheet, textOf, troubles, typed } from './entry.ts';
+import { replaced, rewritten, type Sheet, textOf, troubles, typed } from './entry.ts';
 import { kitEntries } from './kit/kitEntries.ts';
 
 const entries = aimEntries('C');
@@ -72,6 +72,20 @@ describe('a field that is typed into', () => {
     const spoon = kitEntries('C')['spoonM3'];
     expect(spoon?.show(defaultKit)).toBe('1 tsp');
     expect(spoon?.show({ ...defaultKit, spoonM3: 3.5e-6 })).toBe('3.5 mL');
+  });
+
+  it('of a further hold change that hold alone, and give way when holds are added or taken away', () => {
+    const moreHolds = [
+      { celsius: 156, minutes: 2 },
+      { celsius: 158, minutes: 3 },
+    ];
+    const sheet = typed({ good: { ...defaultRequest, moreHolds }, texts: {} }, entries, 'moreHolds.1.minutes', '4 min');
+    expect(sheet.good.moreHolds).toEqual([moreHolds[0], { celsius: 158, minutes: 4 }]);
+    expect(textOf(sheet, entries, 'moreHolds.0.celsius')).toBe('156 °C');
+    const wrong = typed(sheet, entries, 'moreHolds.0.celsius', '300 C');
+    expect(troubles(wrong, entries)).toEqual({ 'moreHolds.0.celsius': expect.stringMatching(/110 °C to 165 °C/) });
+    const left = replaced({ ...wrong, texts: { ...wrong.texts, massKg: '300 g' } }, { moreHolds: moreHolds.slice(1) });
+    expect(left.texts).toEqual({ massKg: '300 g' });
   });
 
   it('is written out anew in another unit, unless it is wrong', () => {

@@ -31,7 +31,8 @@ export function typed<T>(sheet: Sheet<T>, entries: Entries<T>, field: string, te
 
 /** The sheet with values that were chosen otherwise than by typing; the texts of their fields give way. */
 export function replaced<T extends object>({ good, texts }: Sheet<T>, change: Partial<T>): Sheet<T> {
-  const kept = Object.entries(texts).filter(([field]) => !(field in change));
+  // A field within a list goes by the name of the list, its place and its own.
+  const kept = Object.entries(texts).filter(([field]) => !((field.split('.')[0] ?? field) in change));
   return { good: { ...good, ...change }, texts: Object.fromEntries(kept) };
 }
 

@@ -12,7 +12,7 @@ interface StepsProps {
 
 const letterWidth = 7.2;
 
-/** Names in two rows where they would run into each other in one. */
+/** Names in two rows where they would run into each other in one; one that fits in neither is left to the readout and the table. */
 function placedNames(picture: StepsProps['picture'], { x, right }: Layout) {
   const taken = [0, 0];
   return picture.steps.map(({ kind, startS }) => {
@@ -22,6 +22,7 @@ function placedNames(picture: StepsProps['picture'], { x, right }: Layout) {
     const [first = 0, second = 0] = taken;
     const row = first <= wished || first < second ? 0 : 1;
     const at = Math.max(wished, taken[row] ?? 0);
+    if (at > wished && at + width > right) return { name: '', at, row, startS };
     taken[row] = at + width + 6;
     return { name, at, row, startS };
   });

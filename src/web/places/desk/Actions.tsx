@@ -1,21 +1,28 @@
 /** Saving, rehearsing and printing, and whether the server is there for it. */
 import { Link } from 'wouter';
+import { Unreached } from '../../parts/Unreached.tsx';
+import type { Reach } from '../../records/reach.ts';
 import type { Notice } from './useKeptPlans.ts';
 
 interface ActionsProps {
   readonly saved: boolean;
   readonly saving: boolean;
   readonly possible: boolean;
-  readonly reached: boolean;
+  readonly reach: Reach;
   readonly notice: Notice | undefined;
   readonly onSave: () => void;
 }
 
-export function Actions({ saved, saving, possible, reached, notice, onSave }: ActionsProps) {
+export function Actions({ saved, saving, possible, reach, notice, onSave }: ActionsProps) {
   return (
     <div className="actions screen">
       <div className="buttons">
-        <button type="button" className="main" onClick={onSave} disabled={!possible || saved || saving || !reached}>
+        <button
+          type="button"
+          className="main"
+          onClick={onSave}
+          disabled={!possible || saved || saving || reach !== 'reached'}
+        >
           {saved && possible ? 'Saved' : 'Save plan'}
         </button>
         {possible && (
@@ -28,7 +35,11 @@ export function Actions({ saved, saving, possible, reached, notice, onSave }: Ac
         </button>
       </div>
       <div className="notice" role="status">
-        {!reached && <p>The server is not reached: everything here still computes, but saving is not possible now.</p>}
+        {reach !== 'reached' && (
+          <p>
+            <Unreached reach={reach} so="everything here still computes, but saving is not possible now." />
+          </p>
+        )}
         {notice && (
           <p>
             <span>{notice.says}</span>

@@ -52,7 +52,7 @@ function Desk() {
           saved={kept.saved}
           saving={kept.saving}
           possible={possible}
-          reached={desk.reached}
+          reach={desk.reach}
           notice={kept.notice}
           onSave={kept.save}
         />

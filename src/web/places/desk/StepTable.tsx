@@ -40,7 +40,8 @@ export function StepTable({ picture, bands, onPaper }: StepTableProps) {
           const tone = picture.tones[i];
           const ahead = forecast?.[i];
           return (
-            <tr key={step.kind}>
+            // biome-ignore lint/suspicious/noArrayIndexKey: two steps may be of a kind, and each is known by its place
+            <tr key={i}>
               <th scope="row">
                 <strong>{stepNames[step.kind]}</strong>
                 <span className="deed">

@@ -1,5 +1,11 @@
 /** The fields of the aim: what each is called, how it is typed, and its limits. */
-import { type PlanRequest, requestRanges } from '../../../core/planning/request.ts';
+import {
+  type FurtherHold,
+  furtherHoldRanges,
+  mostFurtherHolds,
+  type PlanRequest,
+  requestRanges,
+} from '../../../core/planning/request.ts';
 import type { Entries, Entry } from '../../parts/entry.ts';
 import { nameEntry, plainEntry, quantityEntry } from '../../parts/numberEntry.ts';
 import type { TemperatureUnit } from '../../parts/temperature.ts';
@@ -17,10 +23,48 @@ function number(field: NumberField, label: string, hint?: string) {
   };
 }
 
+/** One number of a further hold. */
+function further(name: keyof FurtherHold, at: number, label: string) {
+  return {
+    label,
+    range: furtherHoldRanges[name],
+    get: (request: PlanRequest) => request.moreHolds?.[at]?.[name] ?? 0,
+    set: (request: PlanRequest, value: number): PlanRequest => ({
+      ...request,
+      moreHolds: request.moreHolds?.map((hold, i) => (i === at ? { ...hold, [name]: value } : hold)),
+    }),
+  };
+}
+
+/** Fields of the further holds, as many as there may be; those of holds that are not there are not shown. */
+function furtherEntries(unit: TemperatureUnit): Entries<PlanRequest> {
+  const each = Array.from({ length: mostFurtherHolds }, (_, at) => [
+    [
+      furtherField(at, 'celsius'),
+      quantityEntry({ ...further('celsius', at, `Further hold ${at + 1} at`), dimension: 'temperature', unit }),
+    ] as const,
+    [
+      furtherField(at, 'minutes'),
+      quantityEntry({
+        ...further('minutes', at, `Further hold ${at + 1} for`),
+        dimension: 'duration',
+        unit: 'min',
+        scale: 60,
+      }),
+    ] as const,
+  ]);
+  return Object.fromEntries(each.flat());
+}
+
+export const furtherField = (at: number, name: keyof FurtherHold): string => `moreHolds.${at}.${name}`;
+
 const minutes = (field: NumberField, label: string) =>
   quantityEntry({ ...number(field, label), dimension: 'duration', unit: 'min', scale: 60 });
 
-export const temperatureFields = ['invertC', 'brownC', 'roastC'];
+export const temperatureFields = [
+  ...['invertC', 'brownC', 'roastC'],
+  ...Array.from({ length: mostFurtherHolds }, (_, at) => furtherField(at, 'celsius')),
+];
 
 export function aimEntries(
   unit: TemperatureUnit,
@@ -56,5 +100,6 @@ export function aimEntries(
     brownMinutes: minutes('brownMinutes', 'Brown for'),
     roastC: temperature('roastC', 'Roast at'),
     roastMinutes: minutes('roastMinutes', 'Roast for'),
+    ...furtherEntries(unit),
   };
 }

@@ -27,10 +27,18 @@ it('remembers which saved plan lies on the Desk, so that a cook that begins with
 it('forgets the saved plan once the aim or the kit is another one: such a cook goes by no saved plan', () => {
   const others: readonly Draft[] = [
     { ...saved, aim: { good: { ...plan.request, alkaliGPerKg: 4 }, texts: {} } },
+    { ...saved, aim: { good: { ...plan.request, moreHolds: [{ celsius: 157, minutes: 3 }] }, texts: {} } },
     { ...saved, base: { id: '6d1a', version: 1, kit: saved.kit.good } },
   ];
   for (const other of others) {
     keepDraft(other);
     expect(keptDraft()).toEqual({ ...other, plan: null });
   }
+});
+
+it('holds that were saved with a plan are the same when they come back from storage', () => {
+  const request = { ...plan.request, moreHolds: [{ celsius: 157, minutes: 3 }] };
+  const held: Draft = { ...saved, aim: { good: request, texts: {} }, plan: { ...plan, request } };
+  keepDraft(held);
+  expect(keptDraft()).toEqual(held);
 });

@@ -93,5 +93,6 @@ export function holdsPlan({ aim, base, plan }: Draft, kits: readonly KitRecord[]
 }
 
 function sameRequest(a: PlanRequest, b: PlanRequest): boolean {
-  return (Object.keys(a) as (keyof PlanRequest)[]).every((field) => a[field] === b[field]);
+  const fields = Object.keys({ ...a, ...b }) as (keyof PlanRequest)[];
+  return fields.every((field) => JSON.stringify(a[field]) === JSON.stringify(b[field]));
 }

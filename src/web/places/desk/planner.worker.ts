@@ -119,6 +119,8 @@ function aMoment(): Promise<void> {
 
 export interface Wish {
   readonly a430: number;
+  /** A430 that would serve; within a tenth of the aim unless given. */
+  readonly band?: readonly [number, number] | undefined;
   readonly taste: TasteAim;
   readonly request: PlanRequest;
   /** To choose among. */
@@ -131,8 +133,10 @@ export type Found =
       readonly kind: 'found';
       readonly request: PlanRequest;
       readonly a430: number;
-      /** Where its cooks land, and how many of them look like the aim; the band is within a tenth of it. */
+      /** Where its cooks land, how many of them look like the aim, and how many lie in the band. */
       readonly odds: Odds;
+      /** The band that was asked for. */
+      readonly band: readonly [number, number] | undefined;
       /** Why it comes no nearer; nothing when it is as asked. */
       readonly short: string | undefined;
     }
@@ -140,15 +144,15 @@ export type Found =
   | { readonly kind: 'failed'; readonly message: string };
 
 /** The plan that lands at a colour, and tastes as near to the wish as it then may. */
-function find({ a430, taste, request, routes, kit }: Wish): Found {
+function find({ a430, band, taste, request, routes, kit }: Wish): Found {
   try {
     const prepared = prepare(kit);
     const solved = solve({ colour: { a430 }, taste }, request, prepared, routes);
     if (solved.kind === 'refused') return solved;
     const { made, plan: landing, short } = solved;
-    const band = [0.9 * a430, 1.1 * a430] as const;
-    const odds = drawnOdds(landing, prepared, { a430, hueIndex: made.hueIndex, band }, forecastDraws);
-    return { kind: 'found', request: solved.request, a430: made.a430, odds, short };
+    const target = { a430, hueIndex: made.hueIndex, band: band ?? [0.9 * a430, 1.1 * a430] } as const;
+    const odds = drawnOdds(landing, prepared, target, forecastDraws);
+    return { kind: 'found', request: solved.request, a430: made.a430, odds, band, short };
   } catch (error) {
     return { kind: 'failed', message: error instanceof Error ? error.message : String(error) };
   }

@@ -5,6 +5,7 @@ import type { PlanRequest } from '../../../core/planning/request.ts';
 import { replaced, rewritten, troubles, typed } from '../../parts/entry.ts';
 import { kitEntries } from '../../parts/kit/kitEntries.ts';
 import { useTemperatureUnit } from '../../parts/TemperatureUnit.tsx';
+import { reachOf } from '../../records/reach.ts';
 import { useKits } from '../../records/useKits.ts';
 import { usePlans } from '../../records/usePlans.ts';
 import { aimEntries, temperatureFields } from './aimEntries.ts';
@@ -61,7 +62,7 @@ export function useDesk() {
     wrong,
     kits: kits.data ?? none,
     plans: plans.data ?? none,
-    reached: !kits.isError && kits.failureCount === 0,
+    reach: reachOf(kits.failureReason),
     keeping,
     kept,
     typeAim: (field: string, text: string) => setDraft((now) => ({ ...now, aim: typed(now.aim, aims, field, text) })),

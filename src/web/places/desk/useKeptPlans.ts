@@ -3,9 +3,9 @@ import { useEffect, useEffectEvent, useRef, useState } from 'react';
 import { useSearchParams } from 'wouter';
 import type { KitRecord } from '../../../api/kit.ts';
 import type { PlanRecord } from '../../../api/plan.ts';
-import { ProblemError } from '../../records/answer.ts';
 import { failureOf } from '../../records/failureOf.ts';
 import { newId } from '../../records/newId.ts';
+import { reachOf } from '../../records/reach.ts';
 import { fetchPlan, useRemovePlan, useSavePlan } from '../../records/usePlans.ts';
 import { type Draft, holdsPlan, isSaved, withPlan } from './draft.ts';
 import { entryDraft, keepInEntry } from './entryDraft.ts';
@@ -149,5 +149,5 @@ export function useKeptPlans(draft: Draft, setDraft: SetDraft, kits: readonly Ki
 }
 
 function isUnknown(error: unknown): boolean {
-  return error instanceof ProblemError && error.problem.status < 500;
+  return reachOf(error) === 'reached';
 }

@@ -50,3 +50,10 @@ test('what one of them does not have stands for nothing on its side', () => {
 test('temperatures are counted in the unit of the page', () => {
   expect(facts({}, 'F')).toContainEqual({ what: 'Invert at', unit: '°F', digits: 0, value: 266 });
 });
+
+test('a further hold stands with its heat and its minutes, and with nothing on the side that has none', () => {
+  expect(differing({}, { moreHolds: [{ celsius: 157, minutes: 4 }] })).toMatchObject({
+    'Further hold 1 at': [null, 157],
+    'Further hold 1 for': [null, 4],
+  });
+});

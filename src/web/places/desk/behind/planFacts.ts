@@ -35,6 +35,10 @@ export function planFacts({ plan, ends }: Pick<Picture, 'plan' | 'ends'>, unit: 
       fact(`${stepNames[hold]} at`, `°${unit}`, 0, inUnit(request[`${hold}C`], unit)),
       fact(`${stepNames[hold]} for`, 'min', 0, request[`${hold}Minutes`]),
     ]),
+    ...(request.moreHolds ?? []).flatMap(({ celsius, minutes }, at) => [
+      fact(`Further hold ${at + 1} at`, `°${unit}`, 0, inUnit(celsius, unit)),
+      fact(`Further hold ${at + 1} for`, 'min', 0, minutes),
+    ]),
     ...(last
       ? [
           fact('Cold pan to pour', 'min', 0, last.endMinute),

@@ -1,7 +1,9 @@
 /** A grip at the end of each hold of the pan line: up and down for its heat, to and fro for its length, by hand or by arrow keys. */
 import { type KeyboardEvent, type PointerEvent, useRef } from 'react';
-import { type Hold, heldBy, holdRange, holdsOf } from '../../../../core/planning/holds.ts';
+import type { StepKind } from '../../../../core/pan/steps.ts';
+import { allHolds, type HoldPlace, heldAt, heldBy, holdRange } from '../../../../core/planning/holds.ts';
 import type { PlanRequest } from '../../../../core/planning/request.ts';
+import { isHold } from '../../../../core/planning/steps.ts';
 import type { Layout } from '../../../parts/panLine/layout.ts';
 import type { Picture } from '../../../parts/panLine/picture.ts';
 import { stepNames } from '../../../parts/stepNames.ts';
@@ -18,15 +20,17 @@ interface StepHandlesProps {
 }
 
 export function StepHandles({ picture, request, layout, onChange }: StepHandlesProps) {
+  const held = picture.plan.steps.flatMap((step, i) => (isHold(step) ? [picture.steps[i]] : []));
   return (
     <div className="hands">
-      {holdsOf(request).map((hold) => {
-        const span = picture.steps.find(({ kind }) => kind === hold);
+      {allHolds(request).map((place, i) => {
+        const span = held[i];
         return (
           span && (
             <Grip
-              key={hold}
-              hold={hold}
+              key={place}
+              place={place}
+              name={nameOf(place, span.kind)}
               request={request}
               x={layout.x(span.endS)}
               layout={layout}
@@ -39,8 +43,13 @@ export function StepHandles({ picture, request, layout, onChange }: StepHandlesP
   );
 }
 
+function nameOf(place: HoldPlace, kind: StepKind): string {
+  return typeof place === 'number' ? `Further hold ${place + 1}, ${stepNames[kind].toLowerCase()},` : stepNames[place];
+}
+
 interface GripProps extends Omit<StepHandlesProps, 'picture'> {
-  readonly hold: Hold;
+  readonly place: HoldPlace;
+  readonly name: string;
   readonly request: PlanRequest;
   readonly x: number;
 }
@@ -53,12 +62,12 @@ const stepsByKey: Readonly<Record<string, readonly [number, number]>> = {
   ArrowLeft: [0, -1],
 };
 
-function Grip({ hold, request, x, layout, onChange }: GripProps) {
+function Grip({ place, name, request, x, layout, onChange }: GripProps) {
   const { unit } = useTemperatureUnit();
   /** Where it was taken hold of, and what held then: the line moves while it is pulled. */
   const taken = useRef<{ readonly x: number; readonly y: number; readonly request: PlanRequest }>(undefined);
-  const [middleC, minutes] = [request[`${hold}C`], request[`${hold}Minutes`]];
-  const { low, high, limit } = holdRange(hold, request);
+  const { celsius: middleC, minutes } = heldAt(place, request);
+  const { low, high, limit } = holdRange(place, request);
   const y = layout.y(middleC);
   const kelvinPerPx = 2 / (layout.y(middleC - 1) - layout.y(middleC + 1));
   const minutesPerPx = 1 / (layout.x(60) - layout.x(0));
@@ -68,14 +77,14 @@ function Grip({ hold, request, x, layout, onChange }: GripProps) {
     const from = taken.current;
     if (!from) return;
     onChange(
-      heldBy(hold, from.request, (from.y - event.clientY) * kelvinPerPx, (event.clientX - from.x) * minutesPerPx),
+      heldBy(place, from.request, (from.y - event.clientY) * kelvinPerPx, (event.clientX - from.x) * minutesPerPx),
     );
   };
   const press = (event: KeyboardEvent) => {
     const steps = stepsByKey[event.key];
     if (!steps) return;
     event.preventDefault();
-    onChange(heldBy(hold, request, ...steps));
+    onChange(heldBy(place, request, ...steps));
   };
   const says = `${degrees(middleC, unit)} for ${minutes} min`;
   return (
@@ -83,7 +92,7 @@ function Grip({ hold, request, x, layout, onChange }: GripProps) {
       className="grip"
       role="slider"
       tabIndex={0}
-      aria-label={`${stepNames[hold]} by hand: up and down its heat, left and right its minutes`}
+      aria-label={`${name} by hand: up and down its heat, left and right its minutes`}
       aria-valuemin={low}
       aria-valuemax={high}
       aria-valuenow={middleC}

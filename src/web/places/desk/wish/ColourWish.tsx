@@ -32,6 +32,8 @@ export function ColourWish({ request, kit, onFound, onWish }: ColourWishProps) {
   const [sent] = useState(wishIn(useSearch()));
   const [scale, setScale] = useState<ColourScale>('EBC');
   const [text, setText] = useState(sent.ebc === undefined ? '' : String(sent.ebc));
+  // Holds for the colour that was sent with it alone.
+  const [band, setBand] = useState(sent.bandEbc);
   const [taste, setTaste] = useState<TasteWish>({ fruit: 'any', roast: 'any' });
   const [by, setBy] = useState<'chosen' | 'any'>('chosen');
   const [found, setFound] = useState<Found | 'looking'>();
@@ -39,6 +41,7 @@ export function ColourWish({ request, kit, onFound, onWish }: ColourWishProps) {
 
   const wish = (typed: string, on: ColourScale) => {
     setText(typed);
+    setBand(undefined);
     setFound(undefined);
     const { a430: wished } = readColour(typed, on);
     onWish(wished === undefined ? undefined : { a430: wished, name: `${typed.trim()} ${on}` });
@@ -49,6 +52,7 @@ export function ColourWish({ request, kit, onFound, onWish }: ColourWishProps) {
     const massKg = Math.min(most, Math.max(least, sent.massKg ?? request.massKg));
     const answer = await find({
       a430: wanted,
+      band: band && [a430FromEbc(band[0]), a430FromEbc(band[1])],
       taste: indexOf(taste),
       request: { ...request, massKg },
       routes: by === 'any' ? anyRoute : [request.route],
@@ -74,7 +78,7 @@ export function ColourWish({ request, kit, onFound, onWish }: ColourWishProps) {
           label={`Land at, ${scale} of a 10 % solution`}
           text={text}
           onText={(typed) => wish(typed, scale)}
-          hint="dose and holds follow from it"
+          hint={band ? `the beer may need ${band[0]} to ${band[1]} EBC` : 'dose and holds follow from it'}
           trouble={trouble}
           keyboard="decimal"
         />
@@ -84,7 +88,9 @@ export function ColourWish({ request, kit, onFound, onWish }: ColourWishProps) {
           options={scales}
           onChoose={(next) => {
             setScale(next);
-            if (a430 !== undefined) wish(written(a430, next), next);
+            if (a430 === undefined) return;
+            wish(written(a430, next), next);
+            setBand(band);
           }}
         />
       </div>

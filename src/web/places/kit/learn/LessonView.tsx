@@ -80,7 +80,7 @@ export function LessonView({ hand, kit, cook }: LessonViewProps) {
           <button
             type="button"
             className="main big"
-            disabled={rehearsed || hand.away || keeping.state === 'busy'}
+            disabled={rehearsed || hand.reach !== 'reached' || keeping.state === 'busy'}
             onClick={() => keep(state.lesson)}
           >
             Keep what it taught

@@ -1,8 +1,8 @@
 /** The plan of the same sugar before and after: what is done otherwise, and how much surer it is. */
+import { stepTitles } from '../../../../core/book/words.ts';
 import type { NextPlan } from '../../../../core/planning/nextPlan.ts';
 import type { Range } from '../../../../core/twin/range.ts';
 import { ebcOf, percent, span } from '../../../parts/figures.ts';
-import { stepNames } from '../../../parts/stepNames.ts';
 import { againLines } from './againLines.ts';
 
 export function NextPlanView({ next }: { readonly next: NextPlan | 'reckoning' | undefined }) {
@@ -19,6 +19,7 @@ const minutes = (range: Range) => span(range, (value) => value.toFixed(0));
 
 function Told({ next }: { readonly next: NextPlan }) {
   const { before, after, again } = next;
+  const titles = stepTitles(after.steps.map(({ kind }) => kind));
   const rows = [
     ['Colour, EBC', span(before.a430, ebcOf), span(after.a430, ebcOf)],
     [
@@ -29,7 +30,7 @@ function Told({ next }: { readonly next: NextPlan }) {
     ['Whole cook, min', minutes(before.minutes), minutes(after.minutes)],
     ...after.steps.flatMap((step, i) => {
       const was = before.steps[i];
-      const name = stepNames[step.kind];
+      const name = titles[i];
       return [
         [`${name}: dial`, was.dial, step.dial],
         [`${name}: min`, minutes(was.minutes), minutes(step.minutes)],
