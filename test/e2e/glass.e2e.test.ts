@@ -2,6 +2,7 @@
 import { randomUUID } from 'node:crypto';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
+import type { GlassRecord } from '../../src/api/glass.ts';
 import type { NewLot } from '../../src/api/lot.ts';
 import { givenBy } from '../../src/core/beer/given.ts';
 import { usualPathCm, usualRest } from '../../src/core/beer/glass.ts';
@@ -11,7 +12,7 @@ import { sugarOfLot } from '../../src/core/beer/sugarOfLot.ts';
 import { a430FromEbc, ebcFromA430, srmFromA430 } from '../../src/core/colour/scales.ts';
 import { defaultRequest } from '../../src/core/planning/request.ts';
 import { objections } from './objections.ts';
-import { field, noBrowser, pages, says, seen } from './openPage.ts';
+import { askBeside, field, noBrowser, pages, says, seen } from './openPage.ts';
 
 const around = (mid: number) => ({ low: 0.9 * mid, mid, high: 1.1 * mid });
 
@@ -36,9 +37,8 @@ function lotOf(name: string, a430: number, planId: string | null = null): NewLot
 }
 
 async function post(page: Page, address: string, body: object, id: string = randomUUID()): Promise<string> {
-  const headers = { 'idempotency-key': id, origin: new URL(page.url()).origin };
-  const answer = await page.request.post(new URL(address, page.url()).href, { data: body, headers });
-  expect(answer.status()).toBe(201);
+  const answer = await askBeside(page, address, { method: 'POST', body, headers: { 'idempotency-key': id } });
+  expect(answer.status).toBe(201);
   return id;
 }
 
@@ -152,9 +152,12 @@ describe.skipIf(noBrowser)('the Glass', () => {
     const none = reach(bare, candidates, { ebc: 200, extractShare: 0.05 });
     if (none.kind !== 'aim') throw new Error('the core has no aim');
     const link = page.getByRole('link', { name: 'Plan it at the Desk' });
+    const { massKg, ebcRange } = none.aim;
+    const [low, mid, high] = [ebcRange?.low, ebcRange?.mid, ebcRange?.high].map((ebc) => Number(ebc?.toPrecision(3)));
     expect(await link.getAttribute('href')).toBe(
-      `/?colour=${none.aim.ebc?.toFixed(0)}&mass=${(1000 * none.aim.massKg).toFixed(0)}`,
+      `/?colour=${mid}&from=${low}&to=${high}&mass=${(1000 * massKg).toFixed(0)}`,
     );
+    await says(page, '.answer', new RegExp(`${mid} EBC \\(10 % w/w\\) \\(8 in 10: ${low} to ${high}\\)`));
     expect(complaints).toEqual([]);
   });
 
@@ -247,21 +250,86 @@ describe.skipIf(noBrowser)('the Glass', () => {
     expect(complaints).toEqual([]);
   });
 
+  it('takes a kept glass away with its tastings, and puts back what was in hand with all of it', async () => {
+    const { page, complaints } = await open({ at: 'glass', ownServer: true });
+    await page.locator('.drawn').waitFor();
+    await field(page, 'Name of the beer').fill('Abbey');
+    await page.getByRole('button', { name: 'Keep this glass' }).click();
+    await page.getByText('Kept “Abbey”.').waitFor();
+    await field(page, 'Liked, 0 to 10').selectOption('8');
+    await page.getByRole('button', { name: 'Keep this tasting' }).click();
+    await page.locator('.tasting-list li').waitFor();
+    const address = page.url();
+    await field(page, 'Name of the beer').fill('Abbey, second thoughts');
+
+    await page.getByRole('button', { name: 'Take this glass away' }).click();
+    await page.getByText('Taken away “Abbey” with its tasting.').waitFor();
+    expect(new URL(page.url()).pathname).toBe('/glass');
+    await says(page, 'h1', /First beer/);
+    await says(page, '.glass-kept', /None yet/);
+    expect((await askBeside(page, new URL(address).pathname.replace('/glass/', '/api/glasses/'))).status).toBe(404);
+
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await page.getByText('“Abbey” is there again.').waitFor();
+    expect(page.url()).toBe(address);
+    await says(page, '.glass-kept', /Abbey/);
+    await says(page, '.tasting-list li', /liked 8 of 10/);
+    expect(await field(page, 'Name of the beer').inputValue()).toBe('Abbey, second thoughts');
+    await page.getByRole('button', { name: 'Keep the changes' }).click();
+    await page.getByText('Kept “Abbey, second thoughts”.').waitFor();
+    expect(complaints.filter((words) => !words.includes('404'))).toEqual([]);
+  });
+
+  it('takes a lot from its page on the Shelf: alone in a fresh beer, beside the sugars of one in hand, past one that is bottled', async () => {
+    const { page, complaints } = await open({ at: 'shelf', ownServer: true });
+    const [first, second] = [await post(page, '/api/lots', lotOf('Plum shards', 8)), lotOf('Fig shards', 6)];
+    const other = await post(page, '/api/lots', second);
+    const putInBeer = async (lot: string) => {
+      await page.goto(`/shelf/${lot}`);
+      await page.getByRole('link', { name: 'Put it in a beer' }).click();
+    };
+    const sugars = () => page.locator('.dose legend').allInnerTexts();
+
+    await putInBeer(first);
+    await page.getByText('Put “Plum shards” into “First beer”.').waitFor();
+    await expect.poll(sugars).toEqual([expect.stringContaining('Plum shards')]);
+    expect(await field(page, 'From').inputValue()).toBe(first);
+    expect(page.url()).not.toContain('lot=');
+    await page.locator('.drawn').waitFor();
+
+    await putInBeer(other);
+    await page.getByText('Put “Fig shards” into “First beer”.').waitFor();
+    await expect.poll(sugars).toEqual([expect.stringContaining('Plum shards'), expect.stringContaining('Fig shards')]);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await expect.poll(sugars).toEqual([expect.stringContaining('Plum shards')]);
+
+    await putInBeer(first);
+    await page.getByText('“Plum shards” is in this beer already.').waitFor();
+    expect(await sugars()).toHaveLength(1);
+
+    await page.getByText('Kettle, water, glass and bottling').click();
+    await field(page, 'Bottled on').fill('2027-12-20');
+    await putInBeer(other);
+    await page.getByText('Put “Fig shards” into a new beer.').waitFor();
+    await expect.poll(sugars).toEqual([expect.stringContaining('Fig shards')]);
+    expect(complaints).toEqual([]);
+  });
+
   it('tells of a change made elsewhere in the meantime, and lets one choose', async () => {
     const { page } = await open({ at: 'glass', ownServer: true });
     await page.locator('.drawn').waitFor();
     await page.getByRole('button', { name: 'Keep this glass' }).click();
     await page.getByText('Kept “First beer”.').waitFor();
-    const address = page.url().replace('/glass/', '/api/glasses/');
-    const { glass } = await (await page.request.get(address)).json();
-    const headers = { 'if-match': '"1"', origin: new URL(page.url()).origin };
-    await page.request.put(address, { data: { ...glass, name: 'Theirs' }, headers });
+    const address = new URL(page.url()).pathname.replace('/glass/', '/api/glasses/');
+    const kept = async () => (await (await askBeside(page, address)).json()) as GlassRecord;
+    const theirs = { ...(await kept()).glass, name: 'Theirs' };
+    await askBeside(page, address, { method: 'PUT', body: theirs, headers: { 'if-match': '"1"' } });
     await field(page, 'Name of the beer').fill('Mine');
     await page.getByRole('button', { name: 'Keep the changes' }).click();
     await page.getByText('“Theirs” was changed elsewhere in the meantime.').waitFor();
     await page.getByRole('button', { name: 'Keep mine instead' }).click();
     await page.getByText('Kept “Mine”.').waitFor();
-    expect((await (await page.request.get(address)).json()).version).toBe(3);
+    expect((await kept()).version).toBe(3);
   });
 
   it.each([

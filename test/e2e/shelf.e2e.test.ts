@@ -5,7 +5,7 @@ import { describe, expect, it } from 'vitest';
 import type { NewLot } from '../../src/api/lot.ts';
 import { expectedOfTold } from '../../src/core/lot/known.ts';
 import { objections } from './objections.ts';
-import { field, noBrowser, pages, says, seen } from './openPage.ts';
+import { askBeside, field, noBrowser, pages, says, seen } from './openPage.ts';
 
 function lotOf(name: string, more: Partial<NewLot> = {}): NewLot {
   const share = (mid: number) => ({ low: 0.8 * mid, mid, high: Math.min(1, 1.2 * mid) });
@@ -15,9 +15,8 @@ function lotOf(name: string, more: Partial<NewLot> = {}): NewLot {
 }
 
 async function onShelf(page: Page, lot: NewLot): Promise<string> {
-  const headers = { origin: new URL(page.url()).origin };
-  const answer = await page.request.post(new URL('/api/lots', page.url()).href, { data: lot, headers });
-  return (await answer.json()).id;
+  const answer = await askBeside(page, '/api/lots', { method: 'POST', body: lot });
+  return ((await answer.json()) as { id: string }).id;
 }
 
 /** What a camera would read of a picture, PNG. */

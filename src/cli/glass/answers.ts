@@ -125,14 +125,23 @@ function usesText(uses: readonly Use[], candidates: readonly WrittenSugar[], uni
 }
 
 function aimText(
-  { massKg, ebc, darkerThanKitchen }: Extract<Reach, { kind: 'aim' }>['aim'],
+  { massKg, massRangeKg, ebcRange, darkerThanKitchen }: Extract<Reach, { kind: 'aim' }>['aim'],
   units: Showing['units'],
 ): string {
-  const colour = ebc === null ? [] : [['colour', `${ebc.toFixed(0)} EBC of a 10 % w/w solution`] as const];
+  const mass = `${massText(massKg, units)} (${massText(massRangeKg.low, units)} to ${massText(massRangeKg.high, units)})`;
+  const ebc = (value: number): string => String(Number(value.toPrecision(3)));
+  const colour = ebcRange
+    ? [
+        [
+          'colour',
+          `${ebc(ebcRange.mid)} EBC (${ebc(ebcRange.low)} to ${ebc(ebcRange.high)}) of a 10 % w/w solution`,
+        ] as const,
+      ]
+    : [];
   const warning = darkerThanKitchen
     ? '\n\nThat is darker than what a kitchen makes: take more sugar, or less colour.'
     : '';
-  return `No sugar given does it. To plan instead:\n${pairs([['mass', massText(massKg, units)], ...colour])}${warning}`;
+  return `No sugar given does it. To plan instead:\n${pairs([['mass', mass], ...colour])}${warning}`;
 }
 
 function unfitText(unfit: readonly { readonly name: string; readonly why: string }[]): string[] {

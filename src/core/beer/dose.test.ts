@@ -104,6 +104,24 @@ describe('reaching a wish from the shelf', () => {
     if (again.kind === 'ways') expect(again.ways[0]?.uses[0]?.massKg).toBeCloseTo(found.aim.massKg, 9);
   });
 
+  it('an aim has the ranges of what is not known: water in the sugar, and what becomes of colour in the beer', () => {
+    const found = reach(empty, [], { ebc: 60, extractShare: 0.1 });
+    if (found.kind !== 'aim' || !found.aim.a430Range || found.aim.a430 === null) throw new Error(found.kind);
+    const { massKg, massRangeKg, a430, a430Range, ebcRange } = found.aim;
+    // Solids of 96 to 99 % about 98: for the same extract 1.0 % less mass to 2.1 % more.
+    expect(massRangeKg.low / massKg).toBeCloseTo(0.98 / 0.99, 2);
+    expect(massRangeKg.high / massKg).toBeCloseTo(0.98 / 0.96, 2);
+    expect(massRangeKg.mid).toBe(massKg);
+    // Colour is kept to 95 %, sd 4 % of one, at most 1: of malt's colour too, so that the sugar has to make up for both.
+    const sugars = 60 - 12 * (20 / (20 + 1));
+    expect(a430Range.high / a430 - 1).toBeGreaterThan(0.03);
+    expect(a430Range.high / a430 - 1).toBeLessThan((0.06 * 60) / sugars);
+    expect(1 - a430Range.low / a430).toBeGreaterThan(0.03);
+    expect(1 - a430Range.low / a430).toBeLessThan((0.06 * 60) / sugars);
+    expect(ebcRange?.low).toBeCloseTo(ebcFromA430(a430Range.low), 9);
+    expect(reach(empty, [], { extractShare: 0.1 })).toMatchObject({ aim: { a430: null, ebcRange: null } });
+  });
+
   it('a beer that is darker already can never be reached, and an empty wish is refused', () => {
     expect(reach(empty, candidates, { ebc: 5, extractShare: 0.1 })).toMatchObject({
       kind: 'never',

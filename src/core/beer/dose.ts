@@ -75,8 +75,8 @@ export function withDoseOf(glass: Glass, at: number, massKg: number): Glass {
   return { ...glass, doses: glass.doses.map((dose, i) => (i === at ? { ...dose, massKg } : dose)) };
 }
 
-/** Held to what can be dosed where a draw can't reach the wish. */
-function massFor(glass: SettledGlass, at: number, { kind, value }: Wish): number {
+/** The mass of one dose in a settled glass; held to what can be dosed where a draw can't reach the wish. */
+export function massFor(glass: SettledGlass, at: number, { kind, value }: Wish): number {
   const off = (massKg: number) => wished(mixture(withMass(glass, at, massKg)), kind) - value;
   const mostKg = mostOf(glass, at);
   if (off(0) >= 0) return 0;

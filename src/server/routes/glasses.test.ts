@@ -2,6 +2,8 @@ import { randomUUID } from 'node:crypto';
 import { expect, it } from 'vitest';
 import { put, testServer } from '../../../test/testServer.ts';
 import type { NewGlass } from '../../api/glass.ts';
+import type { NewTasting } from '../../api/tasting.ts';
+import { descriptors } from '../../core/lot/taste.ts';
 
 type App = Awaited<ReturnType<typeof testServer>>;
 
@@ -21,6 +23,14 @@ const abbey: NewGlass = {
   pathCm: 7,
   boughtPricePerKg: null,
   bottledOn: '2027-12-20',
+};
+
+const tasting: NewTasting = {
+  tastedAt: '2028-01-03T19:00:00.000Z',
+  weeks: 2,
+  strengths: Object.fromEntries(descriptors.map((name) => [name, null])) as NewTasting['strengths'],
+  liking: 8,
+  note: '',
 };
 
 const make = (app: App, glass: object = abbey, key: string = randomUUID()) =>
@@ -59,6 +69,41 @@ it('changes a version that still stands, and refuses another with both versions'
   expect(late.json()).toMatchObject({ yourVersion: 1, current: { version: 2, glass: { pathCm: 9 } } });
   expect((await change(app, id, abbey)).statusCode).toBe(428);
   expect((await change(app, randomUUID(), abbey, '"1"')).statusCode).toBe(404);
+});
+
+it('takes a glass away with its tastings, tells what was taken, and can be told it all again', async () => {
+  const app = await testServer();
+  const [{ id }, other] = [(await make(app)).json(), (await make(app, { ...abbey, name: 'Other' })).json()];
+  await change(app, id, { ...abbey, pathCm: 9 }, '"1"');
+  const taste = (glass: string, payload: object = tasting, key: string = randomUUID()) =>
+    app.inject({
+      method: 'POST',
+      url: `/api/glasses/${glass}/tastings`,
+      payload,
+      headers: { 'idempotency-key': key },
+    });
+  const kept = [(await taste(id)).json(), (await taste(id, { ...tasting, liking: 3 })).json()];
+  const others = (await taste(other.id)).json();
+  const remove = (ifMatch?: string) =>
+    app.inject({ method: 'DELETE', url: `/api/glasses/${id}`, ...(ifMatch && { headers: { 'if-match': ifMatch } }) });
+
+  expect((await remove()).statusCode).toBe(428);
+  const late = await remove('"1"');
+  expect(late.statusCode).toBe(412);
+  expect(late.json()).toMatchObject({ yourVersion: 1, current: { version: 2 } });
+  const taken = await remove('"2"');
+  expect(taken.statusCode).toBe(200);
+  expect(taken.json()).toMatchObject({ glass: { id, glass: { pathCm: 9 } } });
+  expect(new Set(taken.json().tastings)).toEqual(new Set(kept));
+  expect((await remove('"2"')).statusCode).toBe(404);
+  expect((await app.inject('/api/glasses')).json()).toEqual({ glasses: [other] });
+  expect((await app.inject(`/api/glasses/${id}/tastings`)).statusCode).toBe(404);
+  expect((await app.inject(`/api/glasses/${other.id}/tastings`)).json()).toEqual({ tastings: [others] });
+
+  expect((await make(app, taken.json().glass.glass, id)).statusCode).toBe(201);
+  for (const each of taken.json().tastings) expect((await taste(id, each.tasting, each.id)).statusCode).toBe(201);
+  const again = (await app.inject(`/api/glasses/${id}/tastings`)).json().tastings;
+  expect(again.map((each: { id: string }) => each.id).toSorted()).toEqual(kept.map((each) => each.id).toSorted());
 });
 
 it('lists glasses a page at a time, each once', async () => {

@@ -4,10 +4,11 @@ import type { FastifyInstance, FastifyReply } from 'fastify';
 import type { ZodTypeProvider } from 'fastify-type-provider-zod';
 import { countInText, recordId } from '../../api/field.ts';
 import { type GlassRecord, glassRecordSchema, newGlassSchema } from '../../api/glass.ts';
+import { tastingRecordSchema } from '../../api/tasting.ts';
 import { z } from '../../api/zod.ts';
 import { tastingCalendar } from '../calendar/tastingDays.ts';
 import { Refusal } from '../problem.ts';
-import { changeGlass, createGlass, findGlass, listGlasses } from '../store/glasses.ts';
+import { changeGlass, createGlass, findGlass, listGlasses, removeGlass } from '../store/glasses.ts';
 import type { Store } from '../store/store.ts';
 import { byId, problem, withKey } from './respond.ts';
 import { versionOf, withVersion } from './version.ts';
@@ -17,6 +18,7 @@ const page = z.object({
   before: recordId().optional().describe('The last glass of the page before.'),
 });
 const one = { 200: glassRecordSchema, default: problem };
+const takenAway = z.object({ glass: glassRecordSchema, tastings: z.array(tastingRecordSchema) });
 const calendar = {
   description: 'When to taste it, as iCalendar (RFC 5545)',
   content: { 'text/calendar': { schema: z.string() } },
@@ -80,6 +82,26 @@ export function glassRoutes(instance: FastifyInstance, { db }: Store) {
       const result = (await changeGlass(db, id, yourVersion, request.body, new Date())) ?? noGlass(id);
       if (result.changed) return tagged(reply, result.record);
       const detail = `You changed version ${yourVersion}; the glass is at version ${result.record.version} now.`;
+      throw new Refusal('version-conflict', detail, { yourVersion, current: result.record });
+    },
+  );
+
+  app.delete(
+    '/api/glasses/:id',
+    {
+      schema: {
+        summary: 'Take a glass away with its tastings; the answer is what was taken, to put it back',
+        params: byId,
+        headers: withVersion,
+        response: { 200: takenAway, default: problem },
+      },
+    },
+    async (request) => {
+      const { id } = request.params;
+      const yourVersion = versionOf(request.headers['if-match']);
+      const result = (await removeGlass(db, id, yourVersion)) ?? noGlass(id);
+      if (result.removed) return { glass: result.record, tastings: result.tastings };
+      const detail = `You would take away version ${yourVersion}; the glass is at version ${result.record.version} now.`;
       throw new Refusal('version-conflict', detail, { yourVersion, current: result.record });
     },
   );

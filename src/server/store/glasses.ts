@@ -2,8 +2,10 @@
 import { isDeepStrictEqual } from 'node:util';
 import type { Kysely } from 'kysely';
 import type { GlassRecord, NewGlass } from '../../api/glass.ts';
+import type { TastingRecord } from '../../api/tasting.ts';
 import type { Made } from './made.ts';
 import type { GlassTable, Tables } from './tables.ts';
+import { removeTastingsOf } from './tastings.ts';
 
 /** @param before id of a glass: lists those made earlier */
 export async function listGlasses(db: Kysely<Tables>, limit: number, before?: string): Promise<GlassRecord[]> {
@@ -45,6 +47,28 @@ export function changeGlass(
     const row = { ...columnsOf(glass), version: version + 1, updated: now.toISOString() };
     await transaction.updateTable('glass').set(row).where('id', '=', id).execute();
     return { changed: true, record: recordOf({ id, created: there.created, ...row }) };
+  });
+}
+
+/** What was taken away. */
+interface Removed {
+  readonly removed: true;
+  readonly record: GlassRecord;
+  readonly tastings: TastingRecord[];
+}
+
+/** Takes a glass away with its tastings if it still is at `version`; otherwise returns it as it is now; undefined when there is none. */
+export function removeGlass(
+  db: Kysely<Tables>,
+  id: string,
+  version: number,
+): Promise<Removed | { readonly removed: false; readonly record: GlassRecord } | undefined> {
+  return db.transaction().execute(async (transaction) => {
+    const record = await findGlass(transaction, id);
+    if (!record || record.version !== version) return record && { removed: false, record };
+    const tastings = await removeTastingsOf(transaction, id);
+    await transaction.deleteFrom('glass').where('id', '=', id).execute();
+    return { removed: true, record, tastings };
   });
 }
 

@@ -1,10 +1,13 @@
-/** Kept glasses: the list, one by its id, keeping and changing. */
+/** Kept glasses: the list, one by its id, keeping and changing, taking away and putting back. */
 import { useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
 import type { GlassRecord, NewGlass } from '../../api/glass.ts';
+import type { TastingRecord } from '../../api/tasting.ts';
 import { answerTo } from './answer.ts';
 import { newId } from './newId.ts';
+import { forgetTastedBeers } from './useTastedBeers.ts';
 
 const key = ['glasses'];
+const addressOf = (id: string) => `/api/glasses/${encodeURIComponent(id)}`;
 
 export function useGlasses() {
   return useQuery({
@@ -14,7 +17,7 @@ export function useGlasses() {
 }
 
 export function fetchGlass(id: string): Promise<GlassRecord> {
-  return answerTo<GlassRecord>(`/api/glasses/${encodeURIComponent(id)}`);
+  return answerTo<GlassRecord>(addressOf(id));
 }
 
 export interface GlassChange {
@@ -28,7 +31,7 @@ export function useKeepGlass() {
   return useMutation({
     mutationFn: ({ glass, base }: GlassChange) =>
       base
-        ? answerTo<GlassRecord>(`/api/glasses/${base.id}`, {
+        ? answerTo<GlassRecord>(addressOf(base.id), {
             method: 'PUT',
             headers: { 'if-match': `"${base.version}"` },
             body: glass,
@@ -38,11 +41,48 @@ export function useKeepGlass() {
             headers: { 'idempotency-key': newId() },
             body: glass,
           }),
-    onSuccess: (saved) =>
+    onSuccess(saved) {
+      void forgetTastedBeers(client);
       client.setQueryData<GlassRecord[]>(key, (glasses = []) =>
         glasses.some(({ id }) => id === saved.id)
           ? glasses.map((each) => (each.id === saved.id ? saved : each))
           : [saved, ...glasses],
-      ),
+      );
+    },
+  });
+}
+
+/** What the server had of a glass that was taken away. */
+export interface TakenAway {
+  readonly glass: GlassRecord;
+  readonly tastings: readonly TastingRecord[];
+}
+
+export function useRemoveGlass() {
+  return useGlassesChanged(({ id, version }: Pick<GlassRecord, 'id' | 'version'>) =>
+    answerTo<TakenAway>(addressOf(id), { method: 'DELETE', headers: { 'if-match': `"${version}"` } }),
+  );
+}
+
+/** Under the ids that they had: sent twice, each is there once. */
+export function usePutBackGlass() {
+  return useGlassesChanged(async ({ glass, tastings }: TakenAway) => {
+    const make = <T>(address: string, id: string, body: unknown) =>
+      answerTo<T>(address, { method: 'POST', headers: { 'idempotency-key': id }, body });
+    const record = await make<GlassRecord>('/api/glasses', glass.id, glass.glass);
+    for (const { id, tasting } of tastings) await make(`${addressOf(record.id)}/tastings`, id, tasting);
+    return record;
+  });
+}
+
+/** A question after which glasses and what hangs on them are read anew. */
+function useGlassesChanged<Told, Answer>(ask: (told: Told) => Promise<Answer>) {
+  const client = useQueryClient();
+  return useMutation({
+    mutationFn: ask,
+    async onSettled() {
+      client.removeQueries({ queryKey: ['tastings'] });
+      await Promise.all([client.invalidateQueries({ queryKey: key }), forgetTastedBeers(client)]);
+    },
   });
 }

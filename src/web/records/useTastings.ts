@@ -2,6 +2,7 @@
 import { useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
 import type { NewTasting, TastingRecord } from '../../api/tasting.ts';
 import { answerTo } from './answer.ts';
+import { forgetTastedBeers } from './useTastedBeers.ts';
 
 const keyOf = (glassId: string) => ['tastings', glassId];
 const addressOf = (glassId: string) => `/api/glasses/${glassId}/tastings`;
@@ -22,12 +23,14 @@ export function useKeepTasting(glassId: string) {
         headers: { 'idempotency-key': id },
         body: tasting,
       }),
-    onSuccess: (saved) =>
+    onSuccess(saved) {
+      void forgetTastedBeers(client);
       client.setQueryData<TastingRecord[]>(keyOf(glassId), (tastings = []) =>
         [saved, ...tastings.filter(({ id }) => id !== saved.id)].toSorted((a, b) =>
           b.tasting.tastedAt.localeCompare(a.tasting.tastedAt),
         ),
-      ),
+      );
+    },
   });
 }
 
@@ -35,9 +38,11 @@ export function useRemoveTasting(glassId: string) {
   const client = useQueryClient();
   return useMutation({
     mutationFn: ({ id }: TastingRecord) => answerTo<void>(`${addressOf(glassId)}/${id}`, { method: 'DELETE' }),
-    onSuccess: (_, removed) =>
+    onSuccess(_, removed) {
+      void forgetTastedBeers(client);
       client.setQueryData<TastingRecord[]>(keyOf(glassId), (tastings = []) =>
         tastings.filter(({ id }) => id !== removed.id),
-      ),
+      );
+    },
   });
 }

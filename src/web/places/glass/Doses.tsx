@@ -1,11 +1,12 @@
 /** The sugars in the glass. */
 import { mostDoses } from '../../../core/beer/keptGlass.ts';
+import { Unreached } from '../../parts/Unreached.tsx';
 import { DoseForm } from './DoseForm.tsx';
 import { sugarOfShelf } from './sugars.ts';
 import type { GlassHand } from './useGlass.ts';
 
 export function Doses({ hand }: { readonly hand: GlassHand }) {
-  const { draft, lots, reached, addSugar } = hand;
+  const { draft, lots, reach, addSugar } = hand;
   const { doses } = draft.sheet.good;
   const [newest] = lots;
   const full = doses.length >= mostDoses;
@@ -27,7 +28,11 @@ export function Doses({ hand }: { readonly hand: GlassHand }) {
       </div>
       {!newest && (
         <p className="small quiet">
-          {reached ? 'No lot on the shelf yet: a cook at the Stove makes one.' : 'The server is not reached: no lots.'}
+          {reach === 'reached' ? (
+            'No lot on the shelf yet: a cook at the Stove makes one.'
+          ) : (
+            <Unreached reach={reach} so="no lots." />
+          )}
         </p>
       )}
     </form>

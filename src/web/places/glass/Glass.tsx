@@ -21,6 +21,7 @@ import { Swap } from './Swap.tsx';
 import { Tastings } from './Tastings.tsx';
 import { type GlassHand, useGlass } from './useGlass.ts';
 import { useKept } from './useKept.ts';
+import { useSentLot } from './useSentLot.ts';
 import './glass.css';
 
 export default function GlassPlace() {
@@ -38,6 +39,7 @@ type Told =
 function GlassPage() {
   const hand = useGlass();
   const keeping = useKept(hand.draft, hand.setDraft);
+  useSentLot(hand, keeping);
   const { good } = hand.draft.sheet;
   // Four hundred draws take a moment: the field that is typed into comes first.
   const poured = useDeferredValue(hand.poured);

@@ -1,5 +1,6 @@
-/** Keeping the glass, beginning another, and what became of it. */
+/** Keeping the glass, beginning another, taking it away, and what became of it. */
 import { NoticeLine } from '../../parts/NoticeLine.tsx';
+import { Unreached } from '../../parts/Unreached.tsx';
 import type { GlassDraft } from './draft.ts';
 import type { Keeping } from './useKept.ts';
 
@@ -10,8 +11,8 @@ interface KeepingActsProps {
 }
 
 export function KeepingActs({ keeping, draft, possible }: KeepingActsProps) {
-  const { kept, busy, reached, notice, conflict } = keeping;
-  const can = possible && !busy && reached;
+  const { kept, busy, reach, notice, conflict } = keeping;
+  const can = possible && !busy && reach === 'reached';
   return (
     <div className="glass-actions">
       <div className="glass-buttons">
@@ -26,9 +27,18 @@ export function KeepingActs({ keeping, draft, possible }: KeepingActsProps) {
         <button type="button" onClick={keeping.empty}>
           New beer
         </button>
+        {draft.base && (
+          <button type="button" disabled={busy || reach !== 'reached'} onClick={keeping.remove}>
+            Take this glass away
+          </button>
+        )}
       </div>
       <div className="glass-notice" role="status">
-        {!reached && <p>The server is not reached: everything here still computes, but keeping is not possible now.</p>}
+        {reach !== 'reached' && (
+          <p>
+            <Unreached reach={reach} so="everything here still computes, but keeping is not possible now." />
+          </p>
+        )}
         <NoticeLine notice={notice} />
         {conflict && (
           <div className="glass-note">

@@ -91,19 +91,22 @@ function told(range: Range, show: Show): string {
 }
 
 function AimView({ aim, hand }: { readonly aim: SugarAim; readonly hand: GlassHand }) {
-  const { massKg, ebc, darkerThanKitchen } = aim;
-  const query = new URLSearchParams({
-    ...(ebc !== null && { colour: ebc.toFixed(0) }),
-    mass: (massKg * 1000).toFixed(0),
-  });
+  const { massKg, massRangeKg, ebcRange, darkerThanKitchen } = aim;
+  const mass = massShown(hand.units);
   return (
     <>
       <p>
-        No sugar at hand does it. It takes <strong>{massShown(hand.units)(massKg)}</strong> of a hard sugar
-        {ebc !== null && (
+        No sugar at hand does it. It takes <strong>{mass(massKg)}</strong> of a hard sugar{' '}
+        <span className="quiet">
+          (8 in 10: {mass(massRangeKg.low)} to {mass(massRangeKg.high)})
+        </span>
+        {ebcRange && (
           <>
             {' '}
-            of <strong>{ebc.toFixed(0)} EBC</strong> (10 % w/w)
+            of <strong>{ebcText(ebcRange.mid)} EBC</strong> (10 % w/w){' '}
+            <span className="quiet">
+              (8 in 10: {ebcText(ebcRange.low)} to {ebcText(ebcRange.high)})
+            </span>
           </>
         )}
         .
@@ -113,9 +116,19 @@ function AimView({ aim, hand }: { readonly aim: SugarAim; readonly hand: GlassHa
           That is darker than what a kitchen makes: take more sugar, or be content with less colour.
         </p>
       )}
-      <Link className="button" href={`/?${query}`}>
+      <Link className="button" href={`/?${queryOf(aim)}`}>
         Plan it at the Desk
       </Link>
     </>
   );
+}
+
+const ebcText = (ebc: number): string => String(Number(ebc.toPrecision(3)));
+
+/** As the Desk reads it: the colour with what the beer may need, and the mass. */
+function queryOf({ massKg, ebcRange }: SugarAim): URLSearchParams {
+  return new URLSearchParams({
+    ...(ebcRange && { colour: ebcText(ebcRange.mid), from: ebcText(ebcRange.low), to: ebcText(ebcRange.high) }),
+    mass: (massKg * 1000).toFixed(0),
+  });
 }

@@ -87,6 +87,11 @@ export function isKept({ sheet, base }: GlassDraft): boolean {
   return base !== null && canonical(sheet.good) === canonical(base.glass);
 }
 
+/** Whether nobody has changed anything of the beer that the Glass starts with. */
+export function isFresh({ sheet, base }: GlassDraft): boolean {
+  return base === null && canonical(sheet.good) === canonical(freshDraft.sheet.good);
+}
+
 /** The same text for the same glass, in whatever order its fields came. */
 function canonical(value: unknown): string {
   return JSON.stringify(value, (_, each: unknown) =>

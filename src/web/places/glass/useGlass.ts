@@ -6,6 +6,7 @@ import { fetchPlan } from '../../records/usePlans.ts';
 import { doseEntries, type PrintedAs, withDose } from './doseEntries.ts';
 import { freshDraft, type GlassDraft, keepDraft, keptDraft, usualPrints } from './draft.ts';
 import { restEntries } from './restEntries.ts';
+import { usualDoseKg } from './sentLot.ts';
 import type { GlassUnits } from './shown.ts';
 import { alkaliOfPlan, glassLot, newBoughtSugar } from './sugars.ts';
 import { useGlassUnits } from './useGlassUnits.ts';
@@ -16,7 +17,7 @@ export function useGlass() {
   const [draft, setDraft] = useState<GlassDraft>(start.draft);
   const { units, choose } = useGlassUnits();
   const [as, setAs] = useState<PrintedAs>(start.as);
-  const { lots, reached } = useShelf(start.lots);
+  const { lots, reach } = useShelf(start.lots);
   const { good } = draft.sheet;
   useEffect(() => keepDraft({ draft, as, lots }), [draft, as, lots]);
 
@@ -61,7 +62,7 @@ export function useGlass() {
     units,
     as,
     lots,
-    reached,
+    reach,
     poured,
     wrong: Object.keys(troubles(draft.sheet, entries)).length > 0,
     type: (field: string, text: string) =>
@@ -80,7 +81,8 @@ export function useGlass() {
     changeDose: (at: number, dose: Partial<KeptDose>) => change((glass) => withDose(glass, at, dose)),
     chooseSugar: (at: number, sugar: KeptSugar) =>
       setDoses(good.doses.map((dose, i) => (i === at ? { ...dose, sugar } : dose))),
-    addSugar: (sugar: KeptSugar = newBoughtSugar) => setDoses([...good.doses, { sugar, massKg: 0.2, added: 'kettle' }]),
+    addSugar: (sugar: KeptSugar = newBoughtSugar) =>
+      setDoses([...good.doses, { sugar, massKg: usualDoseKg, added: 'kettle' }]),
     removeDose: (at: number) => setDoses(good.doses.filter((_, i) => i !== at)),
   };
 }

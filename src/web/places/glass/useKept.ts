@@ -6,8 +6,10 @@ import type { GlassRecord } from '../../../api/glass.ts';
 import type { Notice } from '../../parts/NoticeLine.tsx';
 import { ProblemError } from '../../records/answer.ts';
 import { failureOf } from '../../records/failureOf.ts';
+import { reachOf } from '../../records/reach.ts';
 import { fetchGlass, useGlasses, useKeepGlass } from '../../records/useGlasses.ts';
-import { freshDraft, type GlassDraft, isKept, opened } from './draft.ts';
+import { freshDraft, type GlassDraft, isFresh, isKept, opened } from './draft.ts';
+import { useTakeAway } from './useTakeAway.ts';
 
 export function useKept(draft: GlassDraft, setDraft: (change: GlassDraft | ((now: GlassDraft) => GlassDraft)) => void) {
   const glasses = useGlasses();
@@ -22,24 +24,19 @@ export function useKept(draft: GlassDraft, setDraft: (change: GlassDraft | ((now
 
   function show(record: GlassRecord) {
     const before = draft;
-    setConflict(undefined);
-    setDraft(opened(record));
-    go(`/glass/${record.id}`);
-    const lost = !isKept(before);
-    setNotice(
-      lost
-        ? {
-            says: `Opened “${record.glass.name}”. What was in the glass before was not kept.`,
-            undo: () => bringBack(before),
-          }
-        : undefined,
-    );
+    lay(opened(record));
+    if (isKept(before) || isFresh(before)) return;
+    const says = `Opened “${record.glass.name}”. What was in the glass before was not kept.`;
+    setNotice({ says, undo: () => lay(before) });
   }
 
-  function bringBack(before: GlassDraft) {
-    setDraft(before);
+  /** Lays another draft before one, and what was said of the one before is over. */
+  function lay(next: GlassDraft, { replace = false } = {}) {
+    setConflict(undefined);
     setNotice(undefined);
-    go(before.base ? `/glass/${before.base.id}` : '/glass');
+    setDraft(next);
+    // Opened by its address, it is there already: that is no further step back.
+    go(next.base ? `/glass/${next.base.id}` : '/glass', { replace: replace || asked === next.base?.id });
   }
 
   // The address names a glass: it is opened; or it names none and one is open: it follows.
@@ -79,33 +76,38 @@ export function useKept(draft: GlassDraft, setDraft: (change: GlassDraft | ((now
           setDraft((now) => ({ ...now, base: { id: record.id, version: record.version, glass: record.glass } }));
           go(`/glass/${record.id}`, { replace: base !== undefined });
         },
-        onError(error) {
-          const left = error instanceof ProblemError ? error.problem.current : undefined;
-          const current = left && 'glass' in left ? left : undefined;
-          setConflict(current);
-          setNotice(current ? undefined : { says: failureOf(error, 'Not kept') });
-        },
+        onError: (error) => refuse(error, 'Not kept'),
       },
     );
 
+  function refuse(error: unknown, what: string) {
+    const left = error instanceof ProblemError ? error.problem.current : undefined;
+    const current = left && 'glass' in left ? left : undefined;
+    setConflict(current);
+    setNotice(current ? undefined : { says: failureOf(error, what) });
+  }
+
+  const { remove, isBusy } = useTakeAway({ draft, lay, setNotice, refuse });
+
   return {
     glasses: glasses.data ?? [],
-    reached: !glasses.isError && glasses.failureCount === 0,
+    reach: reachOf(glasses.failureReason),
     kept: isKept(draft),
-    busy: keeping.isPending,
+    busy: keeping.isPending || isBusy,
     notice,
     conflict,
     keep: () => send(draft.base ?? undefined),
     keepAsNew: () => send(undefined),
     takeTheirs: () => conflict && show(conflict),
     keepMine: () => conflict && send({ id: conflict.id, version: conflict.version }),
+    say: setNotice,
     open: show,
+    lay,
+    remove,
     empty() {
       const before = draft;
-      setConflict(undefined);
-      setDraft(freshDraft);
-      go('/glass');
-      if (!isKept(before)) setNotice({ says: 'A new beer.', undo: () => bringBack(before) });
+      lay(freshDraft);
+      if (!isKept(before)) setNotice({ says: 'A new beer.', undo: () => lay(before) });
     },
   };
 }

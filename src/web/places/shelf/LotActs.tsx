@@ -22,7 +22,7 @@ export function LotActs({ shown }: { readonly shown: Shown }) {
         <Link className="button" href={`/shelf/${id}/label`}>
           Label
         </Link>
-        <Link className="button" href="/glass">
+        <Link className="button" href={`/glass?lot=${id}`}>
           Put it in a beer
         </Link>
         <button type="button" aria-expanded={changing} onClick={() => setChanging(!changing)}>

@@ -1,6 +1,8 @@
 /** One lot: what it is, what is known of it, and what can be done with it. */
 import { Link } from 'wouter';
+import { Unreached } from '../../parts/Unreached.tsx';
 import { useTitle } from '../../parts/useTitle.ts';
+import { reachOf } from '../../records/reach.ts';
 import { useLot } from '../../records/useLots.ts';
 import { Vessel } from './drawn/Vessel.tsx';
 import { Figures } from './Figures.tsx';
@@ -19,7 +21,7 @@ export function LotPage({ id }: { readonly id: string }) {
   if (data) return <LotShown shown={shownOf(data)} />;
   return (
     <main id="main" className="shelf">
-      <p role="status">{isPending ? '' : whyNot(error)}</p>
+      <p role="status">{!isPending && <WhyNot error={error} />}</p>
       <p>
         <Link href="/shelf">To the shelf</Link>
       </p>
@@ -35,10 +37,10 @@ const parts = [
   { to: 'lot-let-down', name: 'Let down' },
 ] as const;
 
-function whyNot(error: unknown): string {
-  return error instanceof TypeError
-    ? 'The server is not reached: the lot can not be seen now.'
-    : 'There is no such lot on this server. It may be on another one, or the address is incomplete.';
+function WhyNot({ error }: { readonly error: unknown }) {
+  const reach = reachOf(error);
+  if (reach !== 'reached') return <Unreached reach={reach} so="the lot can’t be seen now." />;
+  return <>There is no such lot on this server. It may be on another one, or the address is incomplete.</>;
 }
 
 function LotShown({ shown }: { readonly shown: Shown }) {

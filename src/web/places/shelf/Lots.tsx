@@ -2,7 +2,9 @@
 import { Link } from 'wouter';
 import { keepingOf } from '../../../core/lot/keep/keeping.ts';
 import { ebcOf } from '../../parts/figures.ts';
+import { Unreached } from '../../parts/Unreached.tsx';
 import { useTitle } from '../../parts/useTitle.ts';
+import { reachOf } from '../../records/reach.ts';
 import { useLots } from '../../records/useLots.ts';
 import { useWaitingLots } from '../stove/setting/waitingLots.ts';
 import { Vessel } from './drawn/Vessel.tsx';
@@ -11,7 +13,8 @@ import { useRoom } from './keep/room.ts';
 import { ageOf, massWords, type Shown, shareLeft, shownOf, toneOf } from './shown.ts';
 
 export function Lots() {
-  const { data, isError, isPending } = useLots();
+  const { data, error, isPending } = useLots();
+  const reach = reachOf(error);
   const { waiting } = useWaitingLots();
   useTitle('Shelf');
   const lots = (data ?? []).map(shownOf);
@@ -35,7 +38,11 @@ export function Lots() {
         </nav>
       </header>
       <div role="status">
-        {isError && <p>The server is not reached: the shelf can't be seen now.</p>}
+        {reach !== 'reached' && (
+          <p>
+            <Unreached reach={reach} so="the shelf can’t be seen now." />
+          </p>
+        )}
         {waiting.map(({ id, lot, refused }) => (
           <p key={id}>
             “{lot.name}” is kept on this device and{' '}
@@ -43,7 +50,7 @@ export function Lots() {
           </p>
         ))}
       </div>
-      {!isPending && !isError && here.length === 0 && <Bare />}
+      {!isPending && !error && here.length === 0 && <Bare />}
       <Boards lots={here} />
       {gone.length > 0 && (
         <details>
@@ -75,7 +82,8 @@ function Bare() {
       </ul>
       <p>
         Nothing on it yet. A cook at the <Link href="/stove">Stove</Link> ends in a lot; a sugar that was made before
-        can be <Link href="/shelf/new">written in</Link>.
+        can be <Link href="/shelf/new">written in</Link>. To look round first:{' '}
+        <Link href="/demo">a club’s kitchen</Link>.
       </p>
     </div>
   );
