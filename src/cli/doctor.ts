@@ -3,6 +3,7 @@ import type { Command } from 'commander';
 import { Option } from 'commander';
 import { folderOf } from './dataOption.ts';
 import { write, writeJson } from './output.ts';
+import { port } from './port.ts';
 
 interface DoctorOptions {
   readonly data?: string;
@@ -17,7 +18,7 @@ export function register(program: Command): void {
     .command('doctor')
     .description('look at the data, the machine and the thermometers, and say what to do')
     .option('--data <folder>', 'the data folder (or UMBERPAN_DATA)')
-    .addOption(new Option('--port <number>', 'where it listens').env('UMBERPAN_PORT').default(8327).argParser(Number))
+    .addOption(new Option('--port <number>', 'where it listens').env('UMBERPAN_PORT').default(8327).argParser(port))
     .option('--json', 'as JSON')
     .addHelpText('after', '\nEnds with 1 when something is bad. Nothing is changed.')
     .action(doctor);

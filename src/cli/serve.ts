@@ -1,11 +1,12 @@
 /** `umberpan serve`: the app and its API, on this machine alone unless told otherwise. */
 import type { Command } from 'commander';
-import { InvalidArgumentError, Option } from 'commander';
+import { Option } from 'commander';
 import type { DeviceRole } from '../api/device.ts';
 import { deviceRoles } from '../api/device.ts';
 import type { Running } from '../server/start.ts';
 import { folderOf } from './dataOption.ts';
 import { write } from './output.ts';
+import { port } from './port.ts';
 
 interface ServeOptions {
   readonly port: number;
@@ -76,11 +77,6 @@ function stopOnSignals(stop: () => Promise<void>) {
       void stop();
     });
   }
-}
-
-function port(text: string): number {
-  if (!/^\d{1,5}$/.test(text) || Number(text) > 65535) throw new InvalidArgumentError('Allowed: 0 to 65535.');
-  return Number(text);
 }
 
 function collect(name: string, before: string[]): string[] {

@@ -87,5 +87,10 @@ function objectIn(text: string): Fields {
 function nothingSaid(fields: Fields): never {
   const other = Object.keys(fields).find((name) => !besides.includes(name));
   if (other === undefined) misused('line', shown(fields), 'says nothing', kinds.join(', '));
-  misused(other, shown(fields[other]), `is not known${suggestion(other, kinds)}`, kinds.join(', '));
+  misused(
+    other.trim() === '' ? JSON.stringify(other) : other,
+    shown(fields[other]),
+    `is not known${suggestion(other, kinds)}`,
+    kinds.join(', '),
+  );
 }

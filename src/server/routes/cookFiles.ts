@@ -47,7 +47,12 @@ export function cookFileRoutes(instance: FastifyInstance, { db }: Store, logbook
       {
         bodyLimit,
         config: { takes: [ndjson] },
-        schema: { summary: 'Take in the file of a cook', body: z.string(), response: { 200: taken, default: problem } },
+        schema: {
+          summary: 'Take in the file of a cook',
+          consumes: [ndjson],
+          body: z.string(),
+          response: { 200: taken, default: problem },
+        },
       },
       async ({ body }) => {
         const { cook, begun, incoming } = readable(body, logbook.now());

@@ -22,6 +22,8 @@ const unit = z
   .transform(unitOf)
   .meta({ enum: [...readingUnits] });
 
+const takes = ['application/json', 'text/plain'];
+
 const settings = {
   cook: recordId().optional().describe('The cook; the one that is running when not given.'),
   probe: personsName(40).default('probe').describe('Which thermometer.'),
@@ -46,8 +48,9 @@ export function readingsRoute(instance: FastifyInstance, { db }: Store, intake: 
     scope.withTypeProvider<ZodTypeProvider>().post(
       '/api/readings',
       {
-        config: { takes: ['application/json', 'text/plain'] },
+        config: { takes },
         schema: {
+          consumes: takes,
           summary: 'Add a reading: as JSON, or as a plain number with `?unit=F`',
           querystring: z.object({
             unit: z.string().optional(),

@@ -74,6 +74,8 @@ it('the newest ten are kept, and a half-made one is never counted', async () => 
   expect(backupsIn(backups)).toHaveLength(10);
   expect(newestBackupMs(backups)).toBe(at(11).getTime());
   expect(newestBackupMs(scratchFolder())).toBeUndefined();
+  await backUp('test', at(13));
+  expect(readdirSync(backups).filter((name) => name.includes('.part'))).toEqual([]);
 });
 
 it('what is written while a copy is proved does not wait for the proof', async () => {

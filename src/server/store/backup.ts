@@ -13,7 +13,7 @@ export async function backUp(database: Database, folder: string, reason: string,
   mkdirSync(folder, { recursive: true, mode: 0o700 });
   const name = `${now.toISOString().replaceAll(':', '')}-${reason}`;
   const unproved = join(folder, `${name}.sqlite.part`);
-  rmSync(unproved, { force: true });
+  dropHalfMade(folder);
   await database.backup(unproved);
   const damaged = await proveCopy(unproved);
   const file = join(folder, `${name}${damaged.length > 0 ? DAMAGED : '.sqlite'}`);
@@ -55,6 +55,11 @@ function flush(path: string) {
   const handle = openSync(path, 'r');
   fsyncSync(handle);
   closeSync(handle);
+}
+
+/** What a process that was killed left: one backup is made at a time, so that none of them is under way. */
+function dropHalfMade(folder: string) {
+  for (const name of readdirSync(folder)) if (/\.part(-\w+)?$/.test(name)) rmSync(join(folder, name));
 }
 
 function dropOldest(folder: string) {

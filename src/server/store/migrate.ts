@@ -21,11 +21,16 @@ export async function migrate(db: Kysely<never>, database: Database, options: Mi
   refuseForeignOrNewer(database, before, known, options.file);
   const migrator = new Migrator({ db, provider: { getMigrations: async () => ({ ...options.migrations }) } });
   const pending = (await migrator.getMigrations()).filter((migration) => !migration.executedAt);
-  if (pending.length === 0) return;
-  if (before > 0) await backUp(database, options.backups, `before-${pending[0]?.name}`, options.now);
-  const { error } = await migrator.migrateToLatest();
-  if (error) throw new StoreError(`${options.file} could not be brought up to date and is as it was: ${reason(error)}`);
-  database.exec(`PRAGMA application_id = ${APPLICATION_ID}; PRAGMA user_version = ${known}`);
+  if (pending.length > 0) await bringUpToDate();
+  // Also after a start that was cut off between the change of the tables and this mark of it.
+  if (before !== known) database.exec(`PRAGMA application_id = ${APPLICATION_ID}; PRAGMA user_version = ${known}`);
+
+  async function bringUpToDate() {
+    if (before > 0) await backUp(database, options.backups, `before-${pending[0]?.name}`, options.now);
+    const { error } = await migrator.migrateToLatest();
+    if (error)
+      throw new StoreError(`${options.file} could not be brought up to date and is as it was: ${reason(error)}`);
+  }
 }
 
 function refuseForeignOrNewer(database: Database, version: number, known: number, file: string) {

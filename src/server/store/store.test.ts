@@ -110,6 +110,16 @@ it('leaves the tables as they were when a change to them fails half-way', async 
   expect((await sql<object>`SELECT * FROM kit`.execute(db)).rows[0]).not.toHaveProperty('colour');
 });
 
+it('is marked with its version also when the start that brought it up to date was cut off before that', async () => {
+  const folder = scratchFolder();
+  const newer = { ...migrations, '9000-colour': addColour };
+  const first = await open(folder, newer);
+  await sql`PRAGMA user_version = 1`.execute(first.db);
+  await first.close();
+  await (await open(folder, newer)).close();
+  await expect(openStore(folder)).rejects.toThrow(/written by a newer Umberpan/);
+});
+
 it('does not open a file of a newer Umberpan', async () => {
   const folder = scratchFolder();
   await (await open(folder, { ...migrations, '9000-colour': addColour })).close();

@@ -1,5 +1,5 @@
-import { randomUUID } from 'node:crypto';
-import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { createHash, randomUUID } from 'node:crypto';
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, it } from 'vitest';
 import { sampleCook } from '../../../test/sampleCook.ts';
@@ -36,6 +36,13 @@ async function textOf(store: Awaited<ReturnType<typeof openStore>>): Promise<str
   let text = '';
   for await (const piece of workspaceText(store.db)) text += piece;
   return text;
+}
+
+function hashedAnew(text: string): string {
+  const rows = text.split('\n').slice(1, -2);
+  const hash = createHash('sha256');
+  for (const row of rows) hash.update(`${row.replace(/,$/, '')}\n`);
+  return text.replace(/"sha256":"[^"]+"/, `"sha256":"${hash.digest('hex')}"`);
 }
 
 function kept(text: string): string {
@@ -83,10 +90,18 @@ it.each([
     /line 1: a later/,
   ],
   ['a table that nobody knows', (text: string) => text.replace('["kit",', '["device",'), /line 2: this is no row/],
+  ['a line that is no row', (text: string) => text.replace(/\["kit",.*/, '{"kit":1},'), /line 2: this is no row/],
+  ['an event without its time', (text: string) => text.replace(/"received":"[^"]+",/, ''), /not as it was written/],
+  [
+    'a kit that nobody could have kept, hashed as if somebody had',
+    (text: string) => hashedAnew(text.replace(/\\"ratedPowerW\\":\d+/, '\\"ratedPowerW\\":-1')),
+    /line 2: this row of kit can't be taken in: kit.stove.ratedPowerW is -1/,
+  ],
 ])('is refused whole when %s', async (_, change, reason) => {
   const folder = scratchFolder();
   const broken = kept(change(await written()));
   await expect(restoreWorkspace(broken, folder)).rejects.toThrow(reason);
+  expect(existsSync(join(folder, 'umberpan.sqlite'))).toBe(false);
   const store = await openStore(folder);
   expect(JSON.parse(await textOf(store))).toMatchObject({ count: 0 });
   await store.close();

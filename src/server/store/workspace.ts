@@ -11,6 +11,7 @@ import { sha256 } from '../sha256.ts';
 import { migrations } from './migrations/all.ts';
 import { StoreError } from './storeError.ts';
 import type { Tables } from './tables.ts';
+import { faultOfRow } from './workspaceRow.ts';
 
 const format = 'umberpan-workspace';
 const formatVersion = 1;
@@ -112,7 +113,8 @@ export function takeInWorkspace(db: Kysely<Tables>, lines: AsyncIterable<string>
         continue;
       }
       const row = text.replace(/,$/, '');
-      const [table, cells] = (parsed(row) ?? []) as readonly [string?, Row?];
+      const said: unknown = parsed(row);
+      const [table, cells]: readonly [string?, Row?] = Array.isArray(said) ? (said as [string?, Row?]) : [];
       const known = typeof table === 'string' ? columns.get(table) : undefined;
       if (!known || typeof cells !== 'object' || cells === null) return fail('this is no row of a workspace');
       const names = Object.keys(cells);
@@ -120,6 +122,8 @@ export function takeInWorkspace(db: Kysely<Tables>, lines: AsyncIterable<string>
       hash.update(`${row}\n`);
       count++;
       if (table === 'event') refuseBroken(cells, lastHash, fail);
+      const fault = faultOfRow(table as string, cells);
+      if (fault) fail(`this row of ${table} can't be taken in: ${fault}`);
       try {
         await sql`INSERT INTO ${sql.table(table as string)} (${sql.join(names.map((name) => sql.ref(name)))}) VALUES (${sql.join(Object.values(cells))})`.execute(
           transaction,
@@ -138,7 +142,8 @@ export function takeInWorkspace(db: Kysely<Tables>, lines: AsyncIterable<string>
 function refuseBroken(cells: Row, lastHash: Map<string, string>, fail: (trouble: string) => never): void {
   const { cook, content, received, prevHash, hash } = cells as Readonly<Record<string, string>>;
   const link = { content, tServer: received, prevHash };
-  if (prevHash !== (lastHash.get(cook) ?? chainStart) || hash !== linkHash(link, sha256)) {
+  const isText = [cook, content, received, prevHash].every((cell) => typeof cell === 'string');
+  if (!isText || prevHash !== (lastHash.get(cook) ?? chainStart) || hash !== linkHash(link, sha256)) {
     fail('this event is not as it was written');
   }
   lastHash.set(cook, hash);

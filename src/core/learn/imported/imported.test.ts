@@ -67,3 +67,15 @@ test('a missing column is named with those that there are, and a quotation mark 
   });
   expect(preview('Time,Probe,Note\n0,20,"heat 3\n').wrong[0]).toMatchObject({ line: 2 });
 });
+
+test('a time that no cook takes is named, and so is a cell of JSON that is no text', () => {
+  expect(preview(`Time,Probe,Note\n0,20,\n90000,21,\n${'9'.repeat(400)},22,\n`).wrong.map(({ line }) => line)).toEqual([
+    3, 4,
+  ]);
+  expect(preview(`Time,Probe,Note\n${'9'.repeat(400)},22,\n`).wrong.map(({ line }) => line)).toEqual([2]);
+  const odd = preview('{"Time":0,"Probe":{"toString":null},"Note":""}\n{"Time":[[1]],"Probe":20}');
+  expect(odd.wrong.map(({ line, column, value }) => [line, column, value])).toEqual([
+    [1, 'Probe', '{…}'],
+    [2, 'Time', '[…]'],
+  ]);
+});

@@ -58,8 +58,10 @@ export function previewTable(text: string, mapping: Mapping, begun: Begun): Prev
   let beforeS = Number.NEGATIVE_INFINITY;
   let soFar: CookSoFar = { begun, partsGiven: 0 };
   for (const { line, cells } of isMapped ? rows : []) {
-    const fail = (column: string, reason: string) => wrong.push({ line, column, value: cells[column] ?? '', reason });
-    let atS = secondsOf(cells[mapping.time] ?? '', mapping.timeForm);
+    // A line of JSON need not have every column, and a column may be called like what every object has.
+    const cell = (column: string) => (Object.hasOwn(cells, column) ? cells[column] : '');
+    const fail = (column: string, reason: string) => wrong.push({ line, column, value: cell(column), reason });
+    let atS = secondsOf(cell(mapping.time), mapping.timeForm);
     if (atS === undefined) {
       fail(mapping.time, `is no time; allowed: written like ${timeExamples[mapping.timeForm]}`);
       continue;
@@ -72,15 +74,19 @@ export function previewTable(text: string, mapping: Mapping, begun: Begun): Prev
       fail(mapping.time, 'is earlier than the row before: there may be two cooks in it');
       continue;
     }
+    if (!(timeS <= dayS)) {
+      fail(mapping.time, 'is more than a day after the first row: there may be two cooks in it');
+      continue;
+    }
     beforeS = timeS;
-    const shown = cells[mapping.temperature] ?? '';
+    const shown = cell(mapping.temperature);
     if (shown !== '') {
       const reading = readingAsReceived('imported', shown, mapping.unit);
       if (reading.valueC === null)
         fail(mapping.temperature, `is no temperature in ${mapping.unit}; allowed: -40 to 400 C, or nothing`);
       else happenings.push({ timeS, reading });
     }
-    const said = mapping.deed === undefined ? '' : (cells[mapping.deed] ?? '');
+    const said = mapping.deed === undefined ? '' : cell(mapping.deed);
     for (const word of said.split(';').filter((each) => each.trim() !== '')) {
       const deed = deedOf(word, soFar);
       if (typeof deed === 'string') fail(mapping.deed ?? '', `is no deed; ${deed}`);

@@ -36,7 +36,12 @@ function objectRows(text: string): Table {
   return { columns: [...columns], rows, broken };
 }
 
-const cellText = (cell: unknown): string => (cell === null || cell === undefined ? '' : String(cell));
+/** What a cell says as text. A list or an object says nothing that a cell can say, and may not be turned into text at all. */
+function cellText(cell: unknown): string {
+  if (cell === null || cell === undefined) return '';
+  if (typeof cell === 'object') return Array.isArray(cell) ? '[…]' : '{…}';
+  return String(cell);
+}
 
 function parsed(text: string): unknown {
   try {
