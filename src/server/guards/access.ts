@@ -36,6 +36,7 @@ const accessTo: Readonly<Record<string, Access>> = {
   glasses: records,
   inputs: { look: household, change: keeper },
   workspace: { look: keeper, change: keeper },
+  demo: { look: onlookers, change: keeper },
   devices: { look: keeper, change: keeper },
   invitations: { look: keeper, change: keeper },
 };
