@@ -2,6 +2,7 @@
 import { createRoot } from 'react-dom/client';
 import { App } from './app.tsx';
 import { fetchLinkedFiles } from './records/files.ts';
+import { followOtherTabs } from './records/pass.ts';
 import { keepShell } from './serviceWorker/register.ts';
 import './tokens.css';
 import './app.css';
@@ -9,4 +10,5 @@ import './app.css';
 const place = document.getElementById('app');
 if (place) createRoot(place).render(<App />);
 fetchLinkedFiles();
+followOtherTabs();
 keepShell();

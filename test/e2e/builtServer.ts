@@ -2,6 +2,7 @@
 import { spawn } from 'node:child_process';
 import { once } from 'node:events';
 import { fileURLToPath } from 'node:url';
+import { lanServerFlags, onLan } from './lan.ts';
 
 export const cli = fileURLToPath(new URL('../../dist/node/cli/main.js', import.meta.url));
 
@@ -17,9 +18,16 @@ export interface BuiltServer {
 /**
  * @param port the one that is free when not given; a server that comes back wants its former one
  * @param flags more of the command line
+ * @param under a program, with its own command line, that runs it
  */
-export async function startBuiltServer(data: string, port = 0, flags: readonly string[] = []): Promise<BuiltServer> {
-  const child = spawn(process.execPath, [cli, 'serve', '--port', String(port), '--data', data, ...flags]);
+export async function startBuiltServer(
+  data: string,
+  port = 0,
+  flags: readonly string[] = onLan ? lanServerFlags : [],
+  under: readonly string[] = [],
+): Promise<BuiltServer> {
+  const [program = '', ...args] = [...under, process.execPath, cli, 'serve', '--port', String(port), '--data', data];
+  const child = spawn(program, [...args, ...flags]);
   const ended = once(child, 'close');
   let stderr = '';
   child.stderr.on('data', (text) => (stderr += text));

@@ -5,6 +5,7 @@ import { findChromium } from '../../scripts/setup/chromium.mjs';
 import { sampleCook } from '../sampleCook.ts';
 import { scratchFolder } from '../testServer.ts';
 import { startBuiltServer } from './builtServer.ts';
+import { fromNetwork, lanBrowserFlags, lanServerFlags } from './lan.ts';
 import { objections } from './objections.ts';
 import { says } from './openPage.ts';
 
@@ -15,16 +16,14 @@ describe.skipIf(!executablePath)('a phone on the home network', () => {
   let browser: Browser;
   beforeAll(async () => {
     const args = ['--no-sandbox', '--disable-gpu', '--disable-quic', '--disable-background-networking'];
-    const mapped = '--host-resolver-rules=MAP pan.test 127.0.0.1';
-    browser = await chromium.launch({ ...(executablePath && { executablePath }), args: [...args, mapped] });
+    browser = await chromium.launch({ ...(executablePath && { executablePath }), args: [...args, ...lanBrowserFlags] });
   });
   afterAll(() => browser?.close());
 
   async function lan() {
-    const server = await startBuiltServer(scratchFolder(), 0, ['--lan', '--name', 'pan.test']);
+    const server = await startBuiltServer(scratchFolder(), 0, lanServerFlags);
     onTestFinished(async () => void (await server.end('SIGTERM')));
-    const { port } = new URL(server.address);
-    return { host: server.address, network: `http://pan.test:${port}/` };
+    return { host: server.address, network: fromNetwork(server.address) };
   }
 
   async function open(address: string, viewport = { width: 1280, height: 900 }) {
@@ -40,10 +39,10 @@ describe.skipIf(!executablePath)('a phone on the home network', () => {
     return { page, complaints };
   }
 
-  /** A cook that begins now. */
-  async function begin(host: string): Promise<string> {
+  /** @param inMs from now on, by a clock that is believed */
+  async function begin(host: string, inMs = 0): Promise<string> {
     const { cook, begun } = sampleCook();
-    const body = JSON.stringify({ ...begun, tDevice: new Date().toISOString(), clockOffsetMs: 0 });
+    const body = JSON.stringify({ ...begun, tDevice: new Date(Date.now() + inMs).toISOString(), clockOffsetMs: 0 });
     const headers = { 'content-type': 'application/json' };
     expect((await fetch(`${host}api/cooks`, { method: 'POST', headers, body })).status).toBe(201);
     return cook;
@@ -64,7 +63,7 @@ describe.skipIf(!executablePath)('a phone on the home network', () => {
     const { host, network } = await lan();
     const cook = await begin(host);
     const stranger = await open(network, phone);
-    await says(stranger.page, '.standing-line', /not paired/);
+    await says(stranger.page, '.standing-line', /not let in/);
     expect(await stranger.page.evaluate(() => isSecureContext)).toBe(false);
 
     const keeper = await open(`${host}devices`);
@@ -102,6 +101,72 @@ describe.skipIf(!executablePath)('a phone on the home network', () => {
     for (const each of [keeper, { complaints }, guest]) expect(each.complaints).toEqual([]);
 
     await keeper.page.getByRole('button', { name: 'Let Phone at the stove out' }).click();
-    await page.locator('[data-role=link][data-state="on its own"]').waitFor({ timeout: 5000 });
+    await page.locator('[data-role=link][data-state="not let in"]').waitFor({ timeout: 5000 });
+    await says(page, '.standing-line', /not let in/);
+
+    // What is done now stays on the phone, until a code that another tab is opened with lets it in again.
+    await page.locator('.card .done').click();
+    await says(page, '[data-role=link]', /not let in: 1 entry kept here/);
+    await accessible(page);
+    const again = await codeFor(keeper.page, 'cook');
+    const tab = await page.context().newPage();
+    await tab.goto(`${network}pair#${again}`);
+    await tab.getByRole('button', { name: 'Pair' }).click();
+    await says(tab, 'h1', /^Paired/);
+    await says(page, '[data-role=link]', /All is on the server/);
+    expect(await page.locator('.standing-line').count()).toBe(0);
+    const log = await fetch(`${host}api/cooks/${cook}/events`);
+    const { events } = (await log.json()) as { events: { kind: string }[] };
+    expect(events.map(({ kind }) => kind)).toEqual(['begun', 'reading', 'heat']);
   }, 90_000);
+
+  it('that is not let in is told so in every place, with the way to be let in, and never that the server is away', async () => {
+    const { host, network } = await lan();
+    const cook = await begin(host);
+    const { page } = await open(network, phone);
+    const places = [
+      '',
+      'stove/cook',
+      `stove/cook/${cook}`,
+      'book',
+      `book/${cook}`,
+      'shelf',
+      `shelf/${cook}`,
+      'glass',
+      'kit',
+    ];
+    for (const place of places) {
+      await page.goto(network + place);
+      await says(page, '#main', /This device is not let in/);
+      expect(await page.locator('#main').getByRole('link', { name: 'Pair it' }).first().getAttribute('href')).toBe(
+        '/pair',
+      );
+      const text = await page.locator('body').textContent();
+      expect(text, place).not.toMatch(/not reached|server away|no such lot|no cook at this address/i);
+    }
+    // It can begin a cook of its own, which waits for the same.
+    await page.goto(`${network}stove/cook`);
+    await page.locator('.checks input').first().waitFor();
+    for (const box of await page.locator('.checks input').all()) await box.check();
+    await page.getByRole('button', { name: 'Start the cook' }).click();
+    await says(page, '[data-role=link]', /This device is not let in: 1 entry kept here/);
+    await page.getByRole('link', { name: 'Pair it' }).first().click();
+    await page.getByLabel('Code').fill(await codeFor((await open(`${host}devices`)).page, 'cook'));
+    await page.getByRole('button', { name: 'Pair' }).click();
+    await says(page, 'h1', /^Paired/);
+    const cooks = async () => ((await (await fetch(`${host}api/cooks`)).json()) as { cooks: object[] }).cooks.length;
+    await expect.poll(cooks).toBe(2);
+  }, 90_000);
+
+  it('begins a cook by a clock that runs an hour ahead: it is drawn as one that begins now', async () => {
+    const { host } = await lan();
+    const cook = await begin(host, 3_600_000);
+    const { page, complaints } = await open(`${host}stove/cook/${cook}`);
+    const reading = { method: 'POST', headers: { 'content-type': 'text/plain' }, body: '21.4' };
+    await fetch(`${host}api/readings?unit=C&cook=${cook}`, reading);
+    await says(page, '.glance-detail', /Thermometer: 21\.4 °C/);
+    await page.locator('.filling .readings').waitFor({ state: 'attached' });
+    await page.waitForTimeout(2000);
+    expect(complaints).toEqual([]);
+  }, 60_000);
 });

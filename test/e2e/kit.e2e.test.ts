@@ -1,19 +1,20 @@
 // A kit, a check, and learning from a cook, in a real browser.
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
+import type { KitRecord } from '../../src/api/kit.ts';
 import { defaultKit } from '../../src/core/pan/kit.ts';
 import { defaultRequest } from '../../src/core/planning/request.ts';
 import { cookedLog } from '../cookedLog.ts';
 import { objections } from './objections.ts';
-import { field, noBrowser, pages, says } from './openPage.ts';
+import { askBeside, field, noBrowser, pages, says } from './openPage.ts';
 
 const cookId = '6f1c1c9e-8a4e-4b55-9a51-0d7f8c2b1a01';
 const kitId = '6f1c1c9e-8a4e-4b55-9a51-0d7f8c2b1a02';
 
 async function post(page: Page, address: string, data: unknown, id?: string): Promise<void> {
-  const headers = { origin: new URL(page.url()).origin, ...(id && { 'idempotency-key': id }) };
-  const answer = await page.request.post(new URL(address, page.url()).href, { data, headers });
-  expect(answer.status()).toBe(201);
+  const headers = id === undefined ? {} : { 'idempotency-key': id };
+  const answer = await askBeside(page, address, { method: 'POST', body: data, headers });
+  expect(answer.status).toBe(201);
 }
 
 async function audited(page: Page): Promise<void> {
@@ -54,8 +55,8 @@ describe.skipIf(noBrowser)('the Kit', () => {
     await page.getByRole('button', { name: 'Save kit' }).click();
     await says(page, '.keeping', /Saved/);
     await says(page, '.lessons', /Ten spoonfuls/);
-    const { kit } = await (await page.request.get(new URL(`/api/kits/${kitId}`, page.url()).href)).json();
-    expect([kit.roomC, kit.learned.lessons.length]).toEqual([19, 1]);
+    const { kit } = (await (await askBeside(page, `/api/kits/${kitId}`)).json()) as KitRecord;
+    expect([kit.roomC, kit.learned?.lessons.length]).toEqual([19, 1]);
 
     await post(page, '/api/cooks/whole', cookedLog(defaultKit, 3, 'live', cookId).events);
     await page.getByRole('link', { name: 'Learn from a cook' }).click();

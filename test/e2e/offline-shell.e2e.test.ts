@@ -2,15 +2,17 @@
 import { cpSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { describe, expect, it } from 'vitest';
+import { beforeEach, describe, expect, it } from 'vitest';
 import { listeningServer } from '../liveServer.ts';
 import { scratchFolder } from '../testServer.ts';
+import { onLan } from './lan.ts';
 import { noBrowser, pages, planned } from './openPage.ts';
 
 const built = fileURLToPath(new URL('../../dist/web/', import.meta.url));
 
 describe.skipIf(noBrowser)('without its server', () => {
   const open = pages();
+  beforeEach(({ skip }) => skip(onLan, 'over plain http no browser has a service worker'));
   type Opened = Awaited<ReturnType<typeof open>>;
 
   const shellKept = ({ page }: Opened) =>

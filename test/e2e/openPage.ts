@@ -7,9 +7,13 @@ import { afterAll, beforeAll, onTestFinished } from 'vitest';
 import { findChromium } from '../../scripts/setup/chromium.mjs';
 import { scratchFolder } from '../testServer.ts';
 import { type BuiltServer, startBuiltServer } from './builtServer.ts';
+import { fromNetwork, lanBrowserFlags, onLan, passTo } from './lan.ts';
 
 const executablePath = findChromium();
-const flags = ['--no-sandbox', '--disable-gpu', '--disable-quic', '--disable-background-networking'];
+const flags = [
+  ...['--no-sandbox', '--disable-gpu', '--disable-quic', '--disable-background-networking'],
+  ...(onLan ? lanBrowserFlags : []),
+];
 
 export const noBrowser = !executablePath;
 
@@ -41,8 +45,15 @@ export function pages() {
 
   return async ({ at = '', ownServer, on, fakeClock, ...options }: Opening = {}) => {
     const server = on ?? (ownServer ? await startBuiltServer(scratchFolder()) : shared);
-    const context = await browser.newContext({ viewport: { width: 1280, height: 900 }, locale: 'en-GB', ...options });
+    const baseURL = onLan ? fromNetwork(server.address) : server.address;
+    const usual = { viewport: { width: 1280, height: 900 }, locale: 'en-GB', baseURL };
+    const context = await browser.newContext({ ...usual, ...options });
+    if (onLan) {
+      const pass = await passTo(server.address, 'keeper');
+      await context.addInitScript((token) => localStorage.setItem('umberpan.pass', token), pass);
+    }
     const page = await context.newPage();
+    servers.set(page, server);
     if (fakeClock) await page.clock.install();
     const complaints: string[] = [];
     page.on('console', (message) => {
@@ -58,9 +69,23 @@ export function pages() {
       await context.close();
       if (ownServer) await server.end('SIGTERM');
     });
-    await page.goto(server.address + at);
+    await page.goto(`/${at}`);
     return { page, server, complaints };
   };
+}
+
+const servers = new WeakMap<Page, BuiltServer>();
+
+/** Asks the server of a page as the machine that serves does, beside the page. @param path such as `/api/kits` */
+export function askBeside(
+  page: Page,
+  path: string,
+  { method = 'GET', body, headers = {} }: { method?: string; body?: unknown; headers?: Record<string, string> } = {},
+): Promise<Response> {
+  const { address = '' } = servers.get(page) ?? {};
+  const sent = body === undefined ? {} : { body: JSON.stringify(body) };
+  const json = body === undefined ? {} : { 'content-type': 'application/json' };
+  return fetch(new URL(path, address), { method, headers: { ...json, ...headers }, ...sent });
 }
 
 export const planned = (page: Page) => page.locator('.picture .pan-line').waitFor();

@@ -63,7 +63,7 @@ export function createLiveCook({ settings = usualAlarmSettings, ...options }: Li
       const on = (id: AlarmId): boolean => alarms.states[id].on;
       const troubles = {
         foam: foamRises(state),
-        blind: on('probeLost') || on('probeDoubtful') || on('unitMixUp'),
+        blind: (['probeLost', 'probeDoubtful', 'probesApart', 'unitMixUp'] as const).some(on),
       };
       return adviseIn(troubles, followed, horizon);
     },

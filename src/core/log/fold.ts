@@ -4,6 +4,7 @@ import { type AnyEntry, amended, type Entry } from './corrections.ts';
 import type { LogEvent, Stamp } from './event.ts';
 import { lateArrivals } from './lateArrivals.ts';
 import { inOrder } from './order.ts';
+import { believedReadings } from './probesApart.ts';
 import { inShownUnit } from './shownUnit.ts';
 import { upToDate } from './upgrade.ts';
 
@@ -22,6 +23,8 @@ export interface CookState {
   readonly startMs: number | null;
   readonly mode: 'live' | 'rehearsal' | null;
   readonly readings: Entries<'reading'>;
+  /** Those of thermometers that the cook believes. */
+  readonly believed: Entries<'reading'>;
   readonly deeds: Entries<(typeof deedKinds)[number]>;
   /** Index of the step last begun; null before the first. */
   readonly stepIndex: number | null;
@@ -54,16 +57,19 @@ export function foldCook(events: readonly (LogEvent & Partial<Stamp>)[]): CookSt
   const of = <K extends EventKind>(...kinds: readonly K[]) =>
     entries.filter(({ kind }) => (kinds as readonly EventKind[]).includes(kind)) as unknown as Entries<K>;
   const [begun = null] = of('begun');
+  const readings = inShownUnit(of('reading'), of('probeUnit'));
+  const answers = of(...answerKinds);
   return {
     begun,
     startMs: start?.trueMs ?? null,
     mode: begun?.body.mode ?? null,
-    readings: inShownUnit(of('reading'), of('probeUnit')),
+    readings,
+    believed: believedReadings(readings, answers),
     deeds: of(...deedKinds),
     stepIndex: of('step').at(-1)?.body.index ?? null,
     measurements: of(...measurementKinds),
     remarks: of(...remarkKinds),
-    answers: of(...answerKinds),
+    answers,
     probeUnits: of('probeUnit'),
     seen: of('seen'),
     putAside: of('putAside'),

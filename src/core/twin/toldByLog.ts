@@ -2,14 +2,14 @@
 import type { Reading } from '../log/bodies.ts';
 import type { AnyEntry, Entry } from '../log/corrections.ts';
 import type { CookState } from '../log/fold.ts';
+import { vouchedBeforeS } from '../log/probesApart.ts';
 import type { Deed } from '../pan/steps.ts';
 import type { Observation } from './observe.ts';
 import type { TwinEvent } from './twin.ts';
 
 /** Readings of a thermometer nearer to the last one told than this say nothing new, s. */
 const readingsApartS = 4.5;
-/** Who vouches for a thermometer means what it has shown for a while, and what it shows next, s. */
-const vouchedBeforeS = 60;
+/** Who vouches for a thermometer means what it shows next as well, s. */
 const vouchedAfterS = 120;
 
 /** An event of the twin with the entry of the log that it comes from. */
@@ -43,7 +43,7 @@ type Measured = CookState['measurements'][number];
 function toldBy(state: CookState): Told[] {
   const told: Telling[] = [
     ...state.deeds.map((entry) => ({ entry, deed: deedOf(entry), observation: spoonColour(entry) })),
-    ...spaced(state.readings).map((entry) => ({ entry, observation: readingOf(entry, state) })),
+    ...spaced(state.believed).map((entry) => ({ entry, observation: readingOf(entry, state) })),
     ...state.measurements.map((entry) => ({ entry, observation: measured(entry) })),
   ];
   // By the true time, not by the whole second: what happened later must not come to stand before.

@@ -21,6 +21,11 @@ it('says that a kit is gone, and what to do', () => {
   expect(failureOf(error, 'Not saved')).toMatch(/^Not saved: the kit was deleted.*Save the kit as another/);
 });
 
+it('says that this device is not let in, which is another thing than a server that is not reached', () => {
+  const error = new ProblemError({ ...problem, status: 401, title: 'This device is not paired', detail: 'Ask' });
+  expect(failureOf(error, 'Not saved')).toMatch(/^Not saved: this device is not let in.*Nothing is lost; pair it/);
+});
+
 it('says that nothing is lost when the server is not reached', () => {
   expect(failureOf(new TypeError('fetch failed'), 'Not deleted')).toMatch(/^Not deleted: the server is not reached/);
 });

@@ -13,6 +13,16 @@ export function holdPass(token: string): void {
   held.become(token);
 }
 
+/** Calls back when this device is let in or out; returns the way to stop. */
+export const onPassChange = held.subscribe;
+
+/** Has this page use the pass that another tab of this browser was told, or lost; for as long as it is open. */
+export function followOtherTabs(): void {
+  addEventListener('storage', (event) => {
+    if (event.key === key) held.become(event.newValue ?? '');
+  });
+}
+
 /**
  * Asks the server as this device: the one way to it, for questions, streams and files alike.
  * @throws TypeError when it is not reached

@@ -1,6 +1,5 @@
 /** The whole log of a cook to look back at: from the server, and what only this device holds of it. */
 import type { LogEvent, Stamp } from '../../core/log/event.ts';
-import { ProblemError } from './answer.ts';
 import { cookServer } from './cookLog/cookServer.ts';
 import { eventsHere } from './cookLog/openCookLog.ts';
 
@@ -33,5 +32,3 @@ async function eventsThere(cook: string): Promise<readonly ReadEvent[]> {
   }
   return events;
 }
-
-export const isUnknownCook = (error: unknown): boolean => error instanceof ProblemError && error.problem.status === 404;

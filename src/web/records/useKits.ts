@@ -4,6 +4,7 @@ import type { KitRecord } from '../../api/kit.ts';
 import type { Kit } from '../../core/pan/kit.ts';
 import { answerTo } from './answer.ts';
 import { newId } from './newId.ts';
+import { reachOf } from './reach.ts';
 
 const key = ['kits'];
 /** While the server is away it is asked this often whether it is back, ms. */
@@ -13,7 +14,7 @@ export function useKits() {
   return useQuery({
     queryKey: key,
     queryFn: async () => (await answerTo<{ kits: KitRecord[] }>('/api/kits')).kits,
-    refetchInterval: ({ state }) => (state.status === 'error' || state.fetchFailureCount > 0 ? askAgainMs : false),
+    refetchInterval: ({ state }) => (reachOf(state.fetchFailureReason) === 'away' ? askAgainMs : false),
   });
 }
 

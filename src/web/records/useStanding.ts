@@ -4,12 +4,15 @@ import type { Standing } from '../../api/device.ts';
 import { answerTo } from './answer.ts';
 
 const key = ['standing'];
+/** While the server is away it is asked this often, ms. */
+const askAgainMs = 10_000;
 
 export function useStanding(): Standing | undefined {
   const { data } = useQuery({
     queryKey: key,
     queryFn: () => answerTo<Standing>('/api/standing'),
     staleTime: 60_000,
+    refetchInterval: ({ state }) => (state.status === 'error' ? askAgainMs : false),
   });
   return data;
 }

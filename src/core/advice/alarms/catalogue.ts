@@ -110,6 +110,20 @@ export const alarmCatalogue = {
     steps: all,
     causedBy: [],
   },
+  probesApart: {
+    ...actSoon,
+    title: 'Two thermometers disagree',
+    condition: 'two thermometers more than 2 K apart for a minute',
+    cause: 'one of them drifts, or its tip is out of the syrup or on the bottom',
+    consequence: 'what is believed lies between the two, and may be neither',
+    action: 'Look at both tips. Say which one is right.',
+    respondWithinS: 120,
+    deadBandK: null,
+    onDelayS: 60,
+    offDelayS: 15,
+    steps: all,
+    causedBy: ['unitMixUp'],
+  },
   probeDoubtful: {
     ...actSoon,
     title: 'Thermometer doubtful',
@@ -122,7 +136,7 @@ export const alarmCatalogue = {
     onDelayS: 0,
     offDelayS: 30,
     steps: all,
-    causedBy: ['probeLost', 'unitMixUp'],
+    causedBy: ['probeLost', 'unitMixUp', 'probesApart'],
   },
   aboveBand: {
     ...actSoon,
@@ -136,7 +150,7 @@ export const alarmCatalogue = {
     onDelayS: 30,
     offDelayS: 15,
     steps: holds,
-    causedBy: ['scorch', 'foam', 'probeLost', 'unitMixUp', 'probeDoubtful'],
+    causedBy: ['scorch', 'foam', 'probeLost', 'unitMixUp', 'probesApart', 'probeDoubtful'],
   },
   belowBand: {
     ...keepInMind,
@@ -150,7 +164,7 @@ export const alarmCatalogue = {
     onDelayS: 30,
     offDelayS: 15,
     steps: holds,
-    causedBy: ['foam', 'probeLost', 'unitMixUp', 'probeDoubtful'],
+    causedBy: ['foam', 'probeLost', 'unitMixUp', 'probesApart', 'probeDoubtful'],
   },
   castClosing: {
     ...actSoon,

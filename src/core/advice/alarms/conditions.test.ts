@@ -44,6 +44,7 @@ const calm: Watch = {
   everyS: 10,
   byHand: false,
   lastReadings: strangeness(0.3, -0.4, 1),
+  apartK: null,
   foam: false,
   touchedS: 900,
   freeBytes: null,

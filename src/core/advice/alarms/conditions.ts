@@ -1,5 +1,6 @@
 /** From what is watched to the condition of every alarm in the catalogue. */
 
+import { apartK } from '../../log/probesApart.ts';
 import { surpriseLimit } from '../../twin/twin.ts';
 import { limits } from '../limits.ts';
 import { shareEverAbove, shareEverOutside, upTo } from '../outlook.ts';
@@ -42,6 +43,7 @@ export function conditionsOf(
     unattended: { active: heatOn && timeS - watch.touchedS >= settings.askAfterS + settings.answerWithinS },
     probeLost: { active: heatOn && !poured && timeS - watch.receivedS > lostAfterS(watch) },
     unitMixUp: poured ? { active: false } : mixUp(watch),
+    probesApart: { active: heatOn && !poured && (watch.apartK ?? 0) > apartK },
     probeDoubtful: { active: !poured && isDoubtful(watch.lastReadings, states.probeDoubtful.on) },
     aboveBand: unlessBlind(isHold(watch) && watch.temperatureC > step.bandC[1] - slack('aboveBand')),
     belowBand: unlessBlind(isHold(watch) && watch.holding && watch.temperatureC < step.bandC[0] + slack('belowBand')),

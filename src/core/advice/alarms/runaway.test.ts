@@ -51,7 +51,7 @@ function leftAlone(seed: number, notch: number) {
     const cooking = { twin, kit: defaultKit, steps: [roast], progress: atTheStart };
     const signs = {
       ...{ timeS, receivedS: timeS, usedS: timeS, everyS: 10, byHand: false, lastReadings: [{ valueC, doubt }] },
-      ...{ foam: false, touchedS: timeS, freeBytes: null, writeFailed: false },
+      ...{ apartK: null, foam: false, touchedS: timeS, freeBytes: null, writeFailed: false },
     };
     const conditions = conditionsOf(watchOf(cooking, signs), alarms);
     alarms = stepAlarms(alarms, { timeS, step: 'roast', conditions, acts: [] });

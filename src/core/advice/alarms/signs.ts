@@ -1,5 +1,6 @@
 /** What a cook's log, and the twin that follows it, say of how readings come in and who is at the stove. */
 import type { CookState } from '../../log/fold.ts';
+import { furthestApart } from '../../log/probesApart.ts';
 import type { Followed } from '../followed.ts';
 import { readingDoubt } from './readingDoubt.ts';
 import type { Signs } from './watch.ts';
@@ -23,7 +24,7 @@ export function signsOf(
   timeS: number,
   device: DeviceSigns,
 ): Signs {
-  const received = state.readings.filter(({ body }) => body.valueC !== null);
+  const received = state.believed.filter(({ body }) => body.valueC !== null);
   const last = received.at(-1);
   const byHand = last === undefined || last.body.quality === 'byHand';
   const fromProbe = received.filter(({ body }) => body.quality !== 'byHand').slice(-gapsCounted - 1);
@@ -39,6 +40,7 @@ export function signsOf(
     lastReadings: read
       .slice(-readingsWatched)
       .map(({ valueC, taken }) => ({ valueC, doubt: readingDoubt(taken, valueC) })),
+    apartK: furthestApart(state.believed, timeS)?.byK ?? null,
     foam: foamRises(state),
     touchedS: touches.reduce((latest, one) => Math.max(latest, one.timeS), handS),
     ...device,

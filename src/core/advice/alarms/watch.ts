@@ -22,6 +22,8 @@ export interface Signs {
   readonly byHand: boolean;
   /** The last readings, at least three, oldest first, as declared and as they seemed to the twin. */
   readonly lastReadings: readonly WatchedReading[];
+  /** How far the two thermometers that differ most are apart, K; null unless two send. */
+  readonly apartK: number | null;
   /** The cook reported foam, and not yet that it is quiet. */
   readonly foam: boolean;
   /** Last deed, answer or reading by hand. */

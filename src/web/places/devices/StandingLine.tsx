@@ -9,15 +9,15 @@ export function StandingLine() {
   if (path === '/pair' || path === '/devices') return null;
   if (standing?.standing === 'unpaired') {
     return (
-      <p className="standing-line">
-        This device is not paired: what you do stays on it. <Link href="/pair">Pair it</Link>
+      <p className="standing-line" role="status">
+        This device is not let in: what you do stays on it. <Link href="/pair">Pair it</Link>
       </p>
     );
   }
   const { device } = standing ?? {};
   if (device?.role !== 'reader') return null;
   return (
-    <p className="standing-line">
+    <p className="standing-line" role="status">
       You look on as a guest{device.expires && ` until ${momentWords(device.expires)}`}: nothing is changed from here.
     </p>
   );

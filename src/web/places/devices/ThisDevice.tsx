@@ -16,7 +16,7 @@ function Told({ standing }: { readonly standing: Standing | undefined }) {
   const { device } = standing;
   if (standing.standing === 'host')
     return <p>Umberpan runs on this machine: everything may be done here, without a code.</p>;
-  if (!device) return <p>It is not paired. What you plan here stays on this device until it is.</p>;
+  if (!device) return <p>It is not let in. What you do here stays on this device until it is.</p>;
   return (
     <>
       <p>

@@ -33,13 +33,9 @@ export function useLetOut() {
 
 /** From then on this device shows the token with whatever it asks. */
 export function usePair() {
-  const client = useQueryClient();
   return useMutation({
     mutationFn: (asked: { readonly code: string; readonly name: string }) =>
       answerTo<Paired>('/api/pairing', { method: 'POST', body: asked }),
-    onSuccess: ({ token }) => {
-      holdPass(token);
-      void client.invalidateQueries();
-    },
+    onSuccess: ({ token }) => holdPass(token),
   });
 }

@@ -1,6 +1,7 @@
 /** One kit: what is known of it and from where, what it is, and the ways to know it better. */
 import { Link } from 'wouter';
 import { defaultKit } from '../../../core/pan/kit.ts';
+import { Unreached } from '../../parts/Unreached.tsx';
 import { useTitle } from '../../parts/useTitle.ts';
 import { CheckList } from './CheckList.tsx';
 import { Forgetting } from './Forgetting.tsx';
@@ -12,7 +13,7 @@ import { stoveSource } from './priors.ts';
 import type { KitHand } from './useKitInHand.ts';
 
 export function KitPage({ hand }: { readonly hand: KitHand }) {
-  const { record, away } = hand;
+  const { record, reach } = hand;
   const kit = record?.kit ?? defaultKit;
   useTitle(`${record ? kit.name : 'New kit'} · Kit`);
   return (
@@ -20,9 +21,9 @@ export function KitPage({ hand }: { readonly hand: KitHand }) {
       <header className="kit-head">
         <h1>{record ? kit.name : 'New kit'}</h1>
         <KitTabs kits={hand.kits} open={record?.id} />
-        {away && (
+        {reach !== 'reached' && (
           <p className="kit-note" role="status">
-            The server is not reached: nothing can be kept just now.
+            <Unreached reach={reach} so="nothing can be kept just now." />
           </p>
         )}
       </header>

@@ -1,6 +1,7 @@
 /** Waits for the kits, and says so when the one in the address is not there. */
 import type { ReactNode } from 'react';
 import { Link } from 'wouter';
+import { Unreached } from '../../parts/Unreached.tsx';
 import { type KitHand, useKitInHand } from './useKitInHand.ts';
 
 interface WithKitProps {
@@ -16,7 +17,11 @@ export function WithKit({ id, children }: WithKitProps) {
     <main id="main" className="kit">
       <h1>This kit is not here</h1>
       <p>
-        {hand.away ? 'The server is not reached. It is asked again every ten seconds.' : 'It may have been removed.'}{' '}
+        {hand.reach === 'reached' ? (
+          'It may have been removed.'
+        ) : (
+          <Unreached reach={hand.reach} so="the kits are asked for again by themselves." />
+        )}{' '}
         <Link href="/kit">To the kits</Link>
       </p>
     </main>

@@ -4,6 +4,7 @@ import type { KitRecord } from '../../../api/kit.ts';
 import type { Kit } from '../../../core/pan/kit.ts';
 import { ProblemError } from '../../records/answer.ts';
 import { failureOf } from '../../records/failureOf.ts';
+import { type Reach, reachOf } from '../../records/reach.ts';
 import { useKits, useSaveKit } from '../../records/useKits.ts';
 
 export interface Keeping {
@@ -17,8 +18,8 @@ export interface KitHand {
   readonly kits: readonly KitRecord[];
   /** None before a first one is saved. */
   readonly record: KitRecord | undefined;
-  /** The server is not reached: what is shown may be old, and nothing can be kept. */
-  readonly away: boolean;
+  /** Unless the server is reached, what is shown may be old, and nothing can be kept. */
+  readonly reach: Reach;
 }
 
 /** @param id of the kit; the first one otherwise */
@@ -30,11 +31,11 @@ export function useKitInHand(id: string | undefined) {
   const hand: KitHand = {
     kits: records,
     record: id === undefined ? first : record,
-    away: kits.isError || kits.failureCount > 0,
+    reach: reachOf(kits.failureReason),
   };
   return {
     hand,
-    isWaiting: kits.isPending && !hand.away,
+    isWaiting: kits.isPending && hand.reach === 'reached',
     isMissing: !!id && id !== 'new' && !record && !kits.isPending,
   };
 }

@@ -2,18 +2,15 @@
 import { area } from 'd3-shape';
 import { useId } from 'react';
 import type { Layout } from '../../parts/panLine/layout.ts';
+import { ribbonStops } from './ribbonStops.ts';
 import type { Row } from './view.ts';
-
-/** Colours along the ribbon: one each so many readings is enough. */
-const paintEvery = 6;
 
 export function LiveRibbon({ rows, layout }: { readonly rows: readonly Row[]; readonly layout: Layout }) {
   const id = useId();
   const { x, y, plotBottom, ribbonDepth } = layout;
-  const first = rows[0];
-  const last = rows.at(-1);
-  if (!first || !last || first === last) return null;
-  const [from, to] = [x(first.timeS), x(last.timeS)];
+  const stops = ribbonStops(rows);
+  const [first, last] = [stops[0], stops.at(-1)];
+  if (!first || !last) return null;
   const shape = area<Row>()
     .digits(1)
     .x(({ timeS }) => x(timeS))
@@ -21,12 +18,10 @@ export function LiveRibbon({ rows, layout }: { readonly rows: readonly Row[]; re
     .y1(({ believedC }) => Math.min(plotBottom, y(believedC.mid) + ribbonDepth))(rows as Row[]);
   return (
     <g>
-      <linearGradient id={id} gradientUnits="userSpaceOnUse" x1={from} x2={to} y1="0" y2="0">
-        {rows
-          .filter((row, i) => i % paintEvery === 0 || row === last)
-          .map(({ timeS, colour }) => (
-            <stop key={timeS} offset={(x(timeS) - from) / (to - from)} stopColor={colour} />
-          ))}
+      <linearGradient id={id} gradientUnits="userSpaceOnUse" x1={x(first.timeS)} x2={x(last.timeS)} y1="0" y2="0">
+        {stops.map(({ timeS, offset, colour }) => (
+          <stop key={timeS} offset={offset} stopColor={colour} />
+        ))}
       </linearGradient>
       <path d={shape ?? ''} fill={`url(#${id})`} />
       <path className="ribbon-edge" d={shape ?? ''} />

@@ -14,7 +14,7 @@ export function alarmActions(acts: Acts): AlarmActions {
 }
 
 /** What the cook can answer, beside having seen it. */
-export function alarmAnswers({ reading }: View, acts: Acts, unit: TemperatureUnit): AlarmAnswers {
+export function alarmAnswers({ reading, apart }: View, acts: Acts, unit: TemperatureUnit): AlarmAnswers {
   /** Who answers has seen it. */
   const answer = (alarm: AlarmId, label: string, say: () => void) => ({
     label,
@@ -30,6 +30,11 @@ export function alarmAnswers({ reading }: View, acts: Acts, unit: TemperatureUni
     foam: [answer('foam', 'It is quiet again', () => acts.say('foam', { rising: false }))],
     unattended: [answer('unattended', 'I am here', () => acts.say('here', {}))],
     probeDoubtful: probe === undefined ? [] : [answer('probeDoubtful', 'The thermometer is right', vouch)],
+    probesApart: (apart?.probes ?? []).map((shown) =>
+      answer('probesApart', `“${shown.probe}” is right: ${degrees(shown.valueC, unit)}`, () =>
+        acts.say('vouched', { probe: shown.probe }),
+      ),
+    ),
     unitMixUp:
       otherUnit && probe !== undefined && id !== undefined
         ? [

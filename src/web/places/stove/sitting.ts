@@ -6,6 +6,7 @@ import type { LiveCook } from '../../../core/advice/liveCook.ts';
 import { deedNames, type OpenDeeds, openDeeds } from '../../../core/advice/openDeeds.ts';
 import { isBegun } from '../../../core/advice/progress.ts';
 import type { AnyEntry } from '../../../core/log/corrections.ts';
+import { furthestApart } from '../../../core/log/probesApart.ts';
 import { pouredOf } from '../../../core/lot/yield.ts';
 import type { Deed, TimedDeed } from '../../../core/pan/steps.ts';
 import { deedOf } from '../../../core/twin/toldByLog.ts';
@@ -66,7 +67,7 @@ export function createSitting(cook: LiveCook): Sitting {
   }
 
   function lastReading(): LastReading | undefined {
-    const entry = cook.state.readings.at(-1);
+    const entry = cook.state.believed.at(-1);
     if (!entry) return undefined;
     const { probe, valueC, quality } = entry.body;
     const { reading } = followed.beliefs.findLast((belief) => belief.reading) ?? {};
@@ -82,7 +83,8 @@ export function createSitting(cook: LiveCook): Sitting {
       timeS,
       begun: begun(),
       reading: lastReading(),
-      overdue: cook.alarms.states.probeLost.on && timeS - (cook.state.readings.at(-1)?.timeS ?? 0) > overdueS,
+      overdue: cook.alarms.states.probeLost.on && timeS - (cook.state.believed.at(-1)?.timeS ?? 0) > overdueS,
+      apart: cook.alarms.states.probesApart.on ? furthestApart(cook.state.believed, timeS) : undefined,
       believedC: progress.poured ? last.believedC : believedAt(timeS, last.believedC, ahead),
       trendCPerMin: trendCPerMin(),
       notch: twin.notch,

@@ -8,6 +8,7 @@ import { outlook } from '../../../core/advice/outlook.ts';
 import type { Progress } from '../../../core/advice/progress.ts';
 import { believedColour } from '../../../core/colour/pool.ts';
 import type { AnyEntry } from '../../../core/log/corrections.ts';
+import type { Apart } from '../../../core/log/probesApart.ts';
 import type { Poured } from '../../../core/lot/yield.ts';
 import type { TimedDeed } from '../../../core/pan/steps.ts';
 import { type Range, rangeOf } from '../../../core/twin/range.ts';
@@ -58,6 +59,8 @@ export interface View {
   readonly reading: LastReading | undefined;
   /** Is a reading overdue, so that the picture stands on the model alone? */
   readonly overdue: boolean;
+  /** Two thermometers that disagree, while that is asked about. */
+  readonly apart: Apart | undefined;
   readonly believedC: Range;
   readonly trendCPerMin: number;
   readonly notch: number;

@@ -25,15 +25,16 @@ afterEach(() => {
 
 const second = (count = 1) => vi.advanceTimersByTimeAsync(count * 1000);
 
-/** A server that can go away, be frozen with its streams open, refuse, and lose what it has. */
+/** A server that can go away, not let the device in, be frozen with its streams open, refuse, and lose what it has. */
 function testServer() {
   let events: StampedEvent[] = [];
   let seq = 0;
   const streams = new Set<StreamListener>();
-  const server = { isUp: true, isFrozen: false, refuses: (_: LogEvent) => false };
+  const server = { isUp: true, letsIn: true, isFrozen: false, refuses: (_: LogEvent) => false };
   const reached = async () => {
     if (server.isFrozen) await new Promise(() => {});
     if (!server.isUp) throw new TypeError('no server');
+    if (!server.letsIn) throw problem(401);
   };
   const problem = (status: number) =>
     new ProblemError({ type: '', title: '', status, detail: `refused with ${status}`, instance: '' });
@@ -94,6 +95,10 @@ function testServer() {
     events: () => events,
     goAway() {
       server.isUp = false;
+      for (const stream of [...streams]) stream.broken();
+    },
+    letOut() {
+      server.letsIn = false;
       for (const stream of [...streams]) stream.broken();
     },
     /** Puts the store back to how it was when it had so many events. */
@@ -259,6 +264,48 @@ describe('whether it is live', () => {
     server.isUp = true;
     await second(11);
     expect(log.link().state).toBe('live');
+  });
+});
+
+describe('a device that is not let in', () => {
+  it('keeps what is done, says why it waits, and sends it once it is let in', async () => {
+    const server = testServer();
+    server.letsIn = false;
+    const { phone, log } = await begun(server);
+    await log.add('heat', { notch: 4 });
+    await second(6);
+    expect(log.link()).toMatchObject({ state: 'not let in', waiting: 2, refused: 0 });
+    server.isUp = false;
+    await second(6);
+    expect(log.link().state).toBe('on its own');
+    server.isUp = server.letsIn = true;
+    phone.comeBack();
+    await second();
+    expect(log.link()).toMatchObject({ state: 'live', waiting: 0 });
+    expect(server.events().map(({ kind }) => kind)).toEqual(['begun', 'heat']);
+  });
+
+  it('that is let out in the middle of a cook says so within a second, and goes on by itself', async () => {
+    const { server, phone, log } = await begun();
+    server.letOut();
+    await second();
+    expect(log.link().state).toBe('not let in');
+    await log.add('heat', { notch: 4 });
+    await second(20);
+    expect(log.link()).toMatchObject({ state: 'not let in', waiting: 1 });
+    expect(server.events()).toHaveLength(1);
+    server.letsIn = true;
+    phone.comeBack();
+    await second();
+    expect(log.link()).toMatchObject({ state: 'live', waiting: 0 });
+  });
+
+  it('says the same of a cook of others that it is to look at', async () => {
+    const { server } = await begun();
+    server.letsIn = false;
+    const other = await page(server.asked).open();
+    await second(3);
+    expect(other.link()).toMatchObject({ state: 'not let in', waiting: 0 });
   });
 });
 

@@ -71,7 +71,7 @@ export interface CookLogParts {
   readonly clocks: Clocks;
   readonly tabs: Tabs;
   readonly claimWriter: (cook: string, changed: () => void) => Promise<Writer>;
-  /** Calls back when the page is seen again or its network is back; returns the way to stop. */
+  /** Calls back when the page is seen again, its network is back or it was let in; returns the way to stop. */
   readonly onReturn: (back: () => void) => () => void;
   readonly random: () => number;
 }
@@ -101,6 +101,7 @@ export async function cookLog(parts: CookLogParts): Promise<CookLog> {
     },
     refused: async (event, words) => tabs.tell(await book.refused(event, words)),
     cookUnknown: book.serverLost,
+    failed: (error) => follow.failed(error),
   });
   const send = () => {
     if (isWriter()) void deliver();

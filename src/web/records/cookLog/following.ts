@@ -6,6 +6,7 @@
 import type { StorageState } from '../../../api/cook.ts';
 import type { LogEvent, StampedEvent } from '../../../core/log/event.ts';
 import { ProblemError } from '../answer.ts';
+import { isNotLetIn } from '../reach.ts';
 import { backoffMs } from './backoff.ts';
 import type { CookServer, EventPage } from './cookServer.ts';
 import type { Clocks } from './deviceClock.ts';
@@ -17,7 +18,7 @@ const freshMs = 3000;
 /** A try that began no longer ago is left to go on, ms. */
 const youngMs = 1000;
 
-export type LinkState = 'live' | 'catching up' | 'on its own';
+export type LinkState = 'live' | 'catching up' | 'on its own' | 'not let in';
 
 export interface FollowingParts {
   readonly server: Pick<CookServer, 'eventsSince' | 'follow'>;
@@ -47,6 +48,8 @@ export interface Following {
   serverStorage(): StorageState | null;
   /** To be called each second: notices when the stream falls silent. */
   look(): void;
+  /** Something else that was asked of the server failed so. */
+  failed(error: unknown): void;
   /** Something says that the server may be reached again, or that the stream may be dead. */
   retryNow(): void;
   stop(): void;
@@ -104,7 +107,7 @@ export function following(parts: FollowingParts): Following {
 
   function lose(error?: unknown) {
     leave();
-    enter('on its own');
+    enter(aloneBy(error));
     again = setTimeout(connect, backoffMs(failures, random()));
     failures += 1;
     if (error instanceof ProblemError && error.problem.status === 404) void parts.cookUnknown();
@@ -182,6 +185,9 @@ export function following(parts: FollowingParts): Following {
     look() {
       if (heard && sinceMs(heard) > staleMs) lose();
     },
+    failed(error) {
+      if (state === 'on its own' || state === 'not let in') enter(aloneBy(error));
+    },
     retryNow() {
       if (stopped || (state === 'live' && sinceMs(beaten) < freshMs) || sinceMs(tried) < youngMs) return;
       failures = 0;
@@ -193,4 +199,8 @@ export function following(parts: FollowingParts): Following {
       state = 'on its own';
     },
   };
+}
+
+function aloneBy(error: unknown): LinkState {
+  return isNotLetIn(error) ? 'not let in' : 'on its own';
 }

@@ -2,6 +2,7 @@
 import type { Begun } from '../../../core/log/bodies.ts';
 import type { LogEvent } from '../../../core/log/event.ts';
 import { newId } from '../newId.ts';
+import { onPassChange } from '../pass.ts';
 import { type CookLog, cookLog, type Tabs } from './cookLog.ts';
 import { askTime, cookServer } from './cookServer.ts';
 import { begunAmong, type CookStore, type EventDraft, type KeptCook } from './cookStore.ts';
@@ -94,7 +95,9 @@ function onReturn(back: () => void): () => void {
   window.addEventListener('online', back);
   window.addEventListener('pageshow', back);
   document.addEventListener('visibilitychange', ifSeen);
+  const stop = onPassChange(back);
   return () => {
+    stop();
     window.removeEventListener('online', back);
     window.removeEventListener('pageshow', back);
     document.removeEventListener('visibilitychange', ifSeen);

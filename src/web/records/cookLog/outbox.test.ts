@@ -23,6 +23,7 @@ function mail(count: number, isBad: (place: number) => boolean, failures: (() =>
   const sizes: number[] = [];
   const settled = new Set<string>();
   let unknown = 0;
+  const failed: unknown[] = [];
   const receive = (sent: readonly LogEvent[]) => {
     sizes.push(sent.length);
     const failure = failures.shift()?.();
@@ -47,6 +48,7 @@ function mail(count: number, isBad: (place: number) => boolean, failures: (() =>
     cookUnknown: async () => {
       unknown += 1;
     },
+    failed: (error) => failed.push(error),
   });
   return {
     events,
@@ -57,6 +59,7 @@ function mail(count: number, isBad: (place: number) => boolean, failures: (() =>
     bad,
     waits: () => events.length - settled.size,
     unknown: () => unknown,
+    failed,
   };
 }
 
@@ -77,12 +80,13 @@ describe('own events on their way to the server', () => {
     expect(box.sizes.length).toBeLessThan(20);
   });
 
-  it.each([403, 404, 429, 500, 503])('wait and are not refused when the server answers %d', async (status) => {
+  it.each([401, 403, 404, 429, 500, 503])('wait and are not refused when the server answers %d', async (status) => {
     const box = mail(3, () => false, [() => problem(status)]);
     box.arrived.length = 0;
     await box.send();
     expect([box.refused, box.waits()]).toEqual([[], 4]);
     expect(box.unknown()).toBe(status === 404 ? 1 : 0);
+    expect(box.failed).toMatchObject([{ problem: { status } }]);
     await box.send();
     expect(box.waits()).toBe(0);
   });

@@ -21,6 +21,8 @@ export interface OutboxParts {
   refused(event: LogEvent, words: string): Promise<void>;
   /** The server does not know the cook. */
   cookUnknown(): Promise<void>;
+  /** Nothing went there, and is tried again. */
+  failed(error: unknown): void;
 }
 
 /** Gives the way to send what waits: call it whenever there is reason to hope. */
@@ -55,7 +57,10 @@ export function outbox(parts: OutboxParts): () => Promise<void> {
     } catch (error) {
       const status = error instanceof ProblemError ? error.problem.status : undefined;
       if (status === 404) await parts.cookUnknown();
-      if (status === undefined || !refusals.includes(status)) return false;
+      if (status === undefined || !refusals.includes(status)) {
+        parts.failed(error);
+        return false;
+      }
       if (batch.length === 1) {
         await parts.refused(batch[0], (error as ProblemError).message);
         return true;

@@ -56,7 +56,7 @@ export function Outcome({ hand, entry, wants, onKept }: OutcomeProps) {
             <button
               type="button"
               className="main"
-              disabled={state === 'busy' || hand.away}
+              disabled={state === 'busy' || hand.reach !== 'reached'}
               onClick={() => keepNow(kit, tried.checked)}
             >
               Keep this check

@@ -83,7 +83,7 @@ export function ImportPage({ hand }: { readonly hand: KitHand }) {
           begun={begun.begun}
           startMs={answers.beganMs}
           kitId={record.id}
-          away={hand.away}
+          away={hand.reach !== 'reached'}
           onTaken={() => rememberAnswers(answers)}
         />
       )}

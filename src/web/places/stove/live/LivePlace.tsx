@@ -59,6 +59,12 @@ function Strip({ live, looksOn }: { readonly live: Live | undefined; readonly lo
           <span data-role="link" data-state={link?.state}>
             {link && linkWords(link, live?.openForS ?? 0)}
           </span>
+          {link?.state === 'not let in' && (
+            <>
+              {'. '}
+              <Link href="/pair">Pair it</Link>
+            </>
+          )}
         </p>
       </div>
       <div className="strip-acts">

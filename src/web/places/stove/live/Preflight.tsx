@@ -9,9 +9,11 @@ import { begunOf } from '../../../../core/planning/begunOf.ts';
 import { type Plan, planFor } from '../../../../core/planning/plan.ts';
 import { grams } from '../../../parts/figures.ts';
 import { Sources } from '../../../parts/Sources.tsx';
+import { Unreached } from '../../../parts/Unreached.tsx';
 import { useTitle } from '../../../parts/useTitle.ts';
 import { answerTo } from '../../../records/answer.ts';
 import { beginCook, cooksHere } from '../../../records/cookLog/openCookLog.ts';
+import { reachOf } from '../../../records/reach.ts';
 import { freshDraft, keptDraft } from '../../desk/draft.ts';
 import { Refused } from '../../desk/Refused.tsx';
 import { CapabilityPanel } from '../telling/CapabilityPanel.tsx';
@@ -39,7 +41,7 @@ export default function Preflight() {
           First aid
         </Link>
       </header>
-      <UnderWay list={underWay} />
+      <UnderWay {...underWay} />
       {planned.kind === 'refused' ? (
         <>
           <Refused refusals={planned.refusals} />
@@ -50,7 +52,7 @@ export default function Preflight() {
       ) : (
         <Start
           plan={planned.plan}
-          another={underWay.length > 0}
+          another={underWay.list.length > 0}
           begin={() => begunOf(planned.plan, kit, { mode: 'live', rehearsal: null, planId })}
         />
       )}
@@ -151,14 +153,19 @@ function useUnderWay() {
   const endedHere = new Set(here.data?.filter(({ ended }) => ended !== null).map(({ id }) => id));
   for (const { id, name, beganAt, ended } of here.data ?? [])
     if (ended === null) open.set(id, { name, began: beganAt });
-  return [...open].filter(([id]) => !endedHere.has(id));
+  return { list: [...open].filter(([id]) => !endedHere.has(id)), reach: reachOf(there.error) };
 }
 
-function UnderWay({ list }: { readonly list: ReturnType<typeof useUnderWay> }) {
-  if (list.length === 0) return null;
+function UnderWay({ list, reach }: ReturnType<typeof useUnderWay>) {
+  if (list.length === 0 && reach === 'reached') return null;
   return (
     <section aria-labelledby="under-way">
       <h2 id="under-way">Under way</h2>
+      {reach !== 'reached' && (
+        <p role="status">
+          <Unreached reach={reach} so="only cooks that this device holds are listed." />
+        </p>
+      )}
       <ul className="under-way">
         {list.map(([id, { name, began }]) => (
           <li key={id}>

@@ -18,6 +18,10 @@ export function linkWords({ state, ageS, waiting, refused, storage, server }: Li
     'catching up': 'Catching up with the server',
     'on its own':
       waiting > 0 ? `Server away: ${entries(waiting)} kept here until it is back` : 'Server away: on its own',
+    'not let in':
+      waiting > 0
+        ? `This device is not let in: ${entries(waiting)} kept here until it is`
+        : 'This device is not let in: on its own',
   }[state];
   const troubles = [
     ...(storage === 'full' ? ['this device has no room left'] : []),

@@ -46,8 +46,8 @@ it('keeps lots while the server is away, over a reload, and sends them in order 
   expect(idsOf(reloaded)).toEqual([]);
 });
 
-it('waits on when the server fails or is busy, and does not send again what it refused', async () => {
-  for (const status of [500, 503, 429]) {
+it('waits on when the server fails, is busy or does not let this device in, and does not send again what it refused', async () => {
+  for (const status of [500, 503, 429, 401, 403]) {
     const queue = createLotQueue({ ...storage(), post: saysNo(status) });
     await queue.add('a', lot);
     expect(queue.state().waiting).toEqual([{ id: 'a', lot }]);

@@ -105,9 +105,12 @@ export function createLotQueue({ read, write, post }: Means): LotQueue {
   };
 }
 
+/** Said of the device that sends, or of the moment: the same lot may be taken later. */
+const passing = [401, 403, 429];
+
 /** The server looked at it and won't have it; a server that is busy or failing may later. */
 function isRefusal(error: unknown): error is ProblemError {
-  return error instanceof ProblemError && error.problem.status < 500 && error.problem.status !== 429;
+  return error instanceof ProblemError && error.problem.status < 500 && !passing.includes(error.problem.status);
 }
 
 function written(text: string | null): readonly WaitingLot[] {

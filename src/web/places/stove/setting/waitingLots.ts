@@ -2,6 +2,7 @@
 import { useSyncExternalStore } from 'react';
 import { keep, kept } from '../../../parts/browserStorage.ts';
 import { answerTo } from '../../../records/answer.ts';
+import { onPassChange } from '../../../records/pass.ts';
 import { createLotQueue } from './lotQueue.ts';
 
 const key = 'umberpan.lots.waiting';
@@ -21,6 +22,7 @@ function sendIfAny(): void {
 
 setInterval(sendIfAny, everyMs);
 addEventListener('online', sendIfAny);
+onPassChange(sendIfAny);
 document.addEventListener('visibilitychange', sendIfAny);
 sendIfAny();
 
