@@ -136,6 +136,7 @@ it('describes itself in OpenAPI 3.1, where every reference leads somewhere', asy
   expect(Object.keys(document.paths).toSorted()).toEqual([
     '/api/authority',
     '/api/book',
+    '/api/book/beers',
     '/api/cooks',
     '/api/cooks/import',
     '/api/cooks/whole',
@@ -143,6 +144,7 @@ it('describes itself in OpenAPI 3.1, where every reference leads somewhere', asy
     '/api/cooks/{id}/events',
     '/api/cooks/{id}/file',
     '/api/cooks/{id}/live',
+    '/api/demo',
     '/api/devices',
     '/api/devices/{id}',
     '/api/glasses',
