@@ -92,12 +92,10 @@ describe('umberpan follow', { timeout: 30_000 }, () => {
 
   test('is quiet when the reader has had enough', async () => {
     const file = join(mkdtempSync(join(tmpdir(), 'umberpan-')), 'lines.ndjson');
-    writeFileSync(file, lines(...Array.from({ length: 200 }, (_, at) => ({ t: 10 * at, heat: 4 }))));
-    const begun = performance.now();
+    // To go through all of them would take much longer than a test may.
+    writeFileSync(file, lines(...Array.from({ length: 20_000 }, (_, at) => ({ t: at, heat: 4 }))));
     const { code, stderr } = await umberpanInto(`follow ${few} < ${file}`, 'head -1');
     expect([code, stderr]).toEqual([0, '']);
-    // All of the lines would take several times as long.
-    expect(performance.now() - begun).toBeLessThan(4000);
   });
 
   test.each([
