@@ -14,16 +14,24 @@ interface Kept {
   readonly draft: unknown;
 }
 
-/** The draft of the present entry; undefined when it has none. */
+/** The entry that the Desk shows. The browser goes to another one a moment before it says so. */
+let shownId: string | undefined;
+
+/** The draft of the present entry, which is shown from here on; undefined when it has none. */
 export function entryDraft(): Draft | undefined {
   const id = entryId();
+  shownId = id;
   const found = id === undefined ? undefined : keptEntries().find((each) => each.id === id);
   return found && readDraft(found.draft);
 }
 
+/** An entry that nobody was told of yet keeps its own. */
 export function keepInEntry(draft: Draft): void {
-  const id = entryId() ?? newId();
-  if (entryId() !== id) history.replaceState({ ...history.state, desk: id }, '');
+  const there = entryId();
+  if (there !== undefined && there !== shownId) return;
+  const id = there ?? newId();
+  shownId = id;
+  if (there === undefined) history.replaceState({ ...history.state, desk: id }, '');
   const others = keptEntries().filter((each) => each.id !== id);
   try {
     sessionStorage.setItem(key, JSON.stringify([...others, { id, draft }].slice(-mostEntries)));
