@@ -118,7 +118,7 @@ describe.skipIf(noBrowser)('Desk and Care', () => {
     await bandsThere(page);
     await page.emulateMedia({ media: 'print' });
     // What it comes to is reckoned apart, and may come last.
-    await says(page, 'body', /Tray/);
+    await says(page, '.print-sheet', /Tray/);
     const text = await seen(page, 'body');
     for (const words of [
       'First batch',
