@@ -8,6 +8,8 @@ import { descriptors } from '../../core/lot/taste.ts';
 import { defaultKit, type Kit } from '../../core/pan/kit.ts';
 import { defaultRequest, type PlanRequest } from '../../core/planning/request.ts';
 
+export const dayMs = 86_400_000;
+
 /** Records of the demo are known by their ids (UUIDs of version 8, RFC 9562, 5.8). */
 const kinds = ['kit', 'plan', 'cook', 'lot', 'lot_note', 'glass', 'tasting'] as const;
 export type DemoKind = (typeof kinds)[number];
@@ -17,7 +19,8 @@ export function demoId(kind: DemoKind, number: number): string {
 /** The beginning of every id of a kind. */
 export const demoIdsOf = (kind: DemoKind): string => demoId(kind, 0).slice(0, 24);
 
-const prices = { sugar: 1.2, maltExtract: 11, alkali: 14, energy: 0.3, bought: 9.5 };
+/** For each kg or kWh, in the club's currency. */
+export const prices = { sugar: 1.2, maltExtract: 11, alkali: 14, energy: 0.3, bought: 9.5 };
 
 export const kits: readonly Kit[] = [
   {

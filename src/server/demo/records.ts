@@ -3,16 +3,15 @@ import type { NewGlass } from '../../api/glass.ts';
 import type { KeptLot } from '../../api/lot.ts';
 import type { NewNote } from '../../api/lotNote.ts';
 import type { NewTasting } from '../../api/tasting.ts';
-import { usualRest } from '../../core/beer/glass.ts';
+import { usualPathCm, usualRest } from '../../core/beer/glass.ts';
 import { specificFromRating } from '../../core/colour/rating.ts';
 import { foldCook } from '../../core/log/fold.ts';
 import { alkaliOfCook } from '../../core/lot/alkaliOfCook.ts';
 import { lotOf } from '../../core/lot/lot.ts';
 import { dilutionFor } from '../../core/lot/measure/dilution.ts';
-import { type DemoBeerTasting, type DemoGlass, type DemoLot, demoId, plans } from './club.ts';
+import { type DemoBeerTasting, type DemoGlass, type DemoLot, dayMs, demoId, plans, prices } from './club.ts';
 import type { DemoCooked } from './simulated.ts';
 
-const dayMs = 86_400_000;
 const weekMs = 7 * dayMs;
 const timeText = (ms: number): string => new Date(ms).toISOString();
 
@@ -79,8 +78,8 @@ export function glassRecord(
     rest: { ...usualRest, volumeL, gravity, a430PerCm },
     doses: [{ sugar: { kind: 'lot', lotId: demoId('lot', lot), ...told }, massKg, added }],
     kettleLossL: 0.5,
-    pathCm: 7,
-    boughtPricePerKg: 9.5,
+    pathCm: usualPathCm,
+    boughtPricePerKg: prices.bought,
     bottledOn: bottledDaysAgo === null ? null : timeText(nowMs - bottledDaysAgo * dayMs).slice(0, 10),
   };
 }

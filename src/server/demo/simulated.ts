@@ -12,9 +12,8 @@ import { prepareKit } from '../../core/pan/preparedKit.ts';
 import { simulate } from '../../core/pan/simulate.ts';
 import { normalNumbers } from '../../core/reactions/normal.ts';
 import type { Seen } from '../../core/twin/observe.ts';
-import { cooks, demoId, kits, plans } from './club.ts';
+import { cooks, dayMs, demoId, kits, plans } from './club.ts';
 
-const dayMs = 86_400_000;
 /** Cooks that could have been as planned: what the lot is said to be on the day that it is made. */
 const draws = 16;
 

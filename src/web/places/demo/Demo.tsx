@@ -27,7 +27,7 @@ export default function DemoPlace() {
       )}
       {moving.isError && <p role="alert">{failureOf(moving.error, data?.isIn ? 'Not taken out' : 'Not put in')}</p>}
       {demo.isError && <p role="alert">{failureOf(demo.error, 'Not known whether it is in')}</p>}
-      {data && !moving.isPending && (data.isIn ? <Tour demo={data} /> : null)}
+      {data?.isIn && !moving.isPending && <Tour demo={data} />}
       {data && !data.isIn && (
         <button type="button" className="main" disabled={moving.isPending} onClick={() => moving.mutate('in')}>
           Put the club’s things in
