@@ -14,7 +14,17 @@ import { isApproaching, isBegun, isOver, type Progress } from './progress.ts';
 export type Urgency = 'act now' | 'act soon' | 'next' | 'go on';
 
 export interface Advice {
-  readonly kind: 'steer' | 'wait' | 'alkali' | 'cool first' | 'next step' | 'pour' | 'off the heat' | 'foam' | 'blind';
+  readonly kind:
+    | 'steer'
+    | 'wait'
+    | 'alkali'
+    | 'cool first'
+    | 'next step'
+    | 'pour'
+    | 'off the heat'
+    | 'foam'
+    | 'blind'
+    | 'read';
   readonly deeds: readonly Deed[];
   readonly urgency: Urgency;
   /** Temperature expected at the end of the outlook, and chance of leaving the band within a minute if nothing is done. */
@@ -36,6 +46,9 @@ export const usualHorizon: Horizon = { reactionS: 25, everyS: 15, rows: 12, memb
 
 /** A turn of the dial is given the time that it takes to tell before the next, but no longer than this, s. */
 const restAtMostS = 90;
+
+/** Who reads the thermometer is asked to this often, s (FLT-2). */
+export const readByHandEveryS = 120;
 
 /** Advice to act must better going on by this much, K min: no fidgeting. */
 const worthwhile = 0.4;
@@ -120,6 +133,8 @@ export interface Troubles {
   readonly foam: boolean;
   /** No reading can be believed. */
   readonly blind: boolean;
+  /** How long ago a number last came from a thermometer, or the cook began, s. */
+  readonly unreadS: number;
 }
 
 export function adviseIn(troubles: Troubles, cooking: Cooking, furthest: Horizon = usualHorizon): Advice {
@@ -129,6 +144,9 @@ export function adviseIn(troubles: Troubles, cooking: Cooking, furthest: Horizon
   if (troubles.foam && advice.kind !== 'off the heat')
     return { ...advice, kind: 'foam', deeds: off, urgency: 'act now' };
   const hotter = advice.deeds.some((deed) => deed.kind === 'heat' && deed.notch > notch);
+  const toldWhatToDo = advice.deeds.length > 0 && !(troubles.blind && hotter);
+  if (troubles.unreadS >= readByHandEveryS && isBegun(cooking.progress) && !toldWhatToDo)
+    return { ...advice, kind: 'read', deeds: [], urgency: 'next' };
   if (troubles.blind && hotter) return { ...advice, kind: 'blind', deeds: [], urgency: 'go on' };
   return advice;
 }

@@ -130,6 +130,28 @@ test('without readings the twin goes on, a little behind, and the alarm says tha
   expect(live.alarms.states.probeLost.phase).toBe('seen');
 });
 
+test('asks for a reading by hand two minutes after the last, and again two minutes after that one', () => {
+  const phone = sampleDevice(cook);
+  const log: LogEvent[] = [phone.make('begun', begunBody, 0), phone.make('heat', { notch: 3 }, 1)];
+  const live = liveCook();
+  const readAt = (timeS: number) =>
+    log.push(read(timeS, Math.round(live.followed.twin.members[0]?.temperatureC ?? 20)));
+  const asksAt = (timeS: number) => {
+    live.hear(log);
+    live.moveTo(timeS);
+    return live.advice().kind === 'read';
+  };
+  for (let timeS = 10; timeS <= 60; timeS += 10) {
+    readAt(timeS);
+    expect(asksAt(timeS)).toBe(false);
+  }
+  expect(asksAt(170)).toBe(false);
+  expect(asksAt(180)).toBe(true);
+  readAt(190);
+  expect(asksAt(191)).toBe(false);
+  expect(asksAt(320)).toBe(true);
+});
+
 test('after the pour nothing more is told to the twin, until the pour is taken back', () => {
   const phone = sampleDevice(cook);
   const begun = phone.make('begun', begunBody, 0);

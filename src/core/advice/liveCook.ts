@@ -7,7 +7,7 @@ import type { AlarmId } from './alarms/catalogue.ts';
 import { conditionsOf } from './alarms/conditions.ts';
 import { type AlarmAct, type Alarms, noAlarms, stepAlarms } from './alarms/engine.ts';
 import { type AlarmSettings, usualAlarmSettings } from './alarms/settings.ts';
-import { type DeviceSigns, foamRises, signsOf } from './alarms/signs.ts';
+import { type DeviceSigns, foamRises, lastReadS, signsOf } from './alarms/signs.ts';
 import { watchOf } from './alarms/watch.ts';
 import { createFollowed, type Followed, type FollowOptions } from './followed.ts';
 import type { Horizon } from './outlook.ts';
@@ -63,6 +63,7 @@ export function createLiveCook({ settings = usualAlarmSettings, ...options }: Li
       const on = (id: AlarmId): boolean => alarms.states[id].on;
       const troubles = {
         foam: foamRises(state),
+        unreadS: judgedS - lastReadS(state),
         blind: (['probeLost', 'probeDoubtful', 'probesApart', 'unitMixUp'] as const).some(on),
       };
       return adviseIn(troubles, followed, horizon);

@@ -1,12 +1,12 @@
 /** What a cook's log, and the twin that follows it, say of how readings come in and who is at the stove. */
 import type { CookState } from '../../log/fold.ts';
 import { furthestApart } from '../../log/probesApart.ts';
+import { readByHandEveryS } from '../advise.ts';
 import type { Followed } from '../followed.ts';
 import { readingDoubt } from './readingDoubt.ts';
 import type { Signs } from './watch.ts';
 
-/** A person reads the thermometer this often, s; a new thermometer is given this interval until it has shown its own (assumed). */
-const byHandEveryS = 120;
+/** A new thermometer is given this interval until it has shown its own (assumed), s. */
 const firstEveryS = 10;
 const longestEveryS = 60;
 const gapsCounted = 10;
@@ -33,9 +33,9 @@ export function signsOf(
   const read = beliefs.flatMap(({ timeS: readS, reading }) => (reading ? [{ readS, ...reading }] : []));
   return {
     timeS,
-    receivedS: last?.timeS ?? 0,
+    receivedS: lastReadS(state),
     usedS: read.findLast(({ taken }) => taken.used)?.readS ?? 0,
-    everyS: byHand ? byHandEveryS : usualGapS(fromProbe.map((one) => one.timeS)),
+    everyS: byHand ? readByHandEveryS : usualGapS(fromProbe.map((one) => one.timeS)),
     byHand,
     lastReadings: read
       .slice(-readingsWatched)
@@ -45,6 +45,11 @@ export function signsOf(
     touchedS: touches.reduce((latest, one) => Math.max(latest, one.timeS), handS),
     ...device,
   };
+}
+
+/** When a number last came from a thermometer; the start, before one has. */
+export function lastReadS({ believed }: CookState): number {
+  return believed.findLast(({ body }) => body.valueC !== null)?.timeS ?? 0;
 }
 
 /** The cook has said that foam rises, and not yet that it is quiet. */

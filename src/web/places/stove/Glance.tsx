@@ -39,7 +39,10 @@ export function Glance({ view, steps, heldForS }: Omit<GlanceProps, 'mode'>) {
         <Trend cPerMin={view.trendCPerMin} unit={unit} />
       </div>
       <BandGauge believedC={believedC} bandC={step.bandC} unit={unit} />
-      <p className="where">{whereWords(view, step, unit)}</p>
+      <p className="where">
+        {view.overdue && 'By the model alone: '}
+        {whereWords(view, step, unit)}
+      </p>
       <p className="chance">{chanceWords(view, step)}</p>
       <Hold view={view} step={step} />
     </section>
@@ -109,7 +112,8 @@ function whereWords({ believedC }: View, step: Step, unit: TemperatureUnit): str
 }
 
 /** Asked for holds alone: a climb is meant to leave its band. */
-function chanceWords({ advice, believedC, progress }: View, step: Step): string {
+function chanceWords({ advice, believedC, progress, overdue }: View, step: Step): string {
+  if (overdue) return 'Without a reading nobody can say';
   if ('reachedC' in step.end) return 'No band to hold in this step';
   const outside = believedC.mid < step.bandC[0] || believedC.mid > step.bandC[1];
   if (progress.inBandSinceS === undefined || step.letDown) return 'On the way: no band to hold yet';

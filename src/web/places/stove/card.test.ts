@@ -50,6 +50,13 @@ function card(kind: Advice['kind'], deeds: readonly Deed[], believed: number, mo
 }
 
 describe('a card', () => {
+  it('asks anew each two minutes for a reading that does not come', () => {
+    const keyAt = (timeS: number) => card('read', [], 140, { timeS, lastReadS: 1000 }).key;
+    expect(keyAt(1239)).toBe(keyAt(1121));
+    expect(keyAt(1241)).not.toBe(keyAt(1239));
+    expect(card('read', [], 140, { lastReadS: 800 }).title).toBe('Read the thermometer by hand');
+  });
+
   it('says what to do, what happens if nothing is done, and what the deed will do', () => {
     const spoon = card('steer', [{ kind: 'water', waterKg: 0.005, spoonfuls: 1 }], 142);
     expect(spoon.title).toBe('One teaspoon of cold water');

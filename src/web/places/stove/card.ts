@@ -1,5 +1,5 @@
 /** One piece of advice as a card: what to do, why, what it will do, and how urgent it is. */
-import type { Urgency } from '../../../core/advice/advise.ts';
+import { readByHandEveryS, type Urgency } from '../../../core/advice/advise.ts';
 import { limits } from '../../../core/advice/limits.ts';
 import type { Deed, Step } from '../../../core/pan/steps.ts';
 import { grams } from '../../parts/figures.ts';
@@ -36,7 +36,7 @@ export function cardOf(view: View, cook: Cook, ahead: Ahead | undefined, unit: T
   const effect = `${inUnit(believedC.mid, unit).toFixed(0)} → ${mid} °${unit} in ${outlookMinutes} min`;
   const told = steered && begun;
   return {
-    key: `${advice.kind} ${JSON.stringify(deeds)} ${cook.stepIndex} ${cook.partsGiven}`,
+    key: `${advice.kind}${advice.kind === 'read' ? turnOfReading(view) : ''} ${JSON.stringify(deeds)} ${cook.stepIndex} ${cook.partsGiven}`,
     urgency,
     title,
     reason: begun ? reasonOf(view, cook, ahead, unit) : 'The pan is filled and cold. The first deed starts the clock.',
@@ -51,6 +51,7 @@ export function cardOf(view: View, cook: Cook, ahead: Ahead | undefined, unit: T
 function titleOf({ advice, notch, progress }: View, cook: Cook, unit: TemperatureUnit): string {
   if (advice.kind === 'off the heat') return notch > 0 ? 'Off the heat: dial to 0' : 'Off the heat, and wait';
   if (advice.kind === 'foam') return notch > 0 ? 'Off the heat: foam rises' : 'Stir, and add nothing';
+  if (advice.kind === 'read') return 'Read the thermometer by hand';
   if (advice.kind === 'blind') return 'No more heat: read by hand';
   if (advice.deeds.length > 0) {
     const [first = '', ...more] = advice.deeds.map((deed) => deedWords(deed, cook));
@@ -66,6 +67,11 @@ function titleOf({ advice, notch, progress }: View, cook: Cook, unit: Temperatur
   return step && 'reachedC' in step.end ? `Go on to ${degrees(step.end.reachedC, unit)}` : 'Go on';
 }
 
+/** Which time it is asked for since the last one came: each time is new, and told. */
+function turnOfReading({ timeS, lastReadS }: View): number {
+  return Math.floor((timeS - lastReadS) / readByHandEveryS);
+}
+
 function reasonOf(view: View, cook: Cook, ahead: Ahead | undefined, unit: TemperatureUnit): string {
   const { advice, progress } = view;
   const step = cook.steps[cook.stepIndex];
@@ -75,6 +81,8 @@ function reasonOf(view: View, cook: Cook, ahead: Ahead | undefined, unit: Temper
       return `It nears ${degrees(limits.roastTemperature.value, unit)}; above that sugar smokes. Heat off, and in a kitchen the pan aside.`;
     case 'foam':
       return 'You said that foam rises. Say at the alarm when it is quiet again.';
+    case 'read':
+      return 'Nothing has been heard of it for two minutes or more: until it is, the model stands alone. Type what it shows.';
     case 'blind':
       return 'No reading can be believed now, so nothing hotter is advised.';
     case 'alkali': {

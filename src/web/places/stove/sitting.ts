@@ -1,6 +1,7 @@
 /** A cook as the page is told of it: advice after each change, what is open, advice put aside, and what is new since it was last told. */
 import { type Advice, situationOf } from '../../../core/advice/advise.ts';
 import { readingDoubt } from '../../../core/advice/alarms/readingDoubt.ts';
+import { lastReadS } from '../../../core/advice/alarms/signs.ts';
 import type { Belief } from '../../../core/advice/followed.ts';
 import type { LiveCook } from '../../../core/advice/liveCook.ts';
 import { deedNames, type OpenDeeds, openDeeds } from '../../../core/advice/openDeeds.ts';
@@ -83,6 +84,7 @@ export function createSitting(cook: LiveCook): Sitting {
       timeS,
       begun: begun(),
       reading: lastReading(),
+      lastReadS: lastReadS(cook.state),
       overdue: cook.alarms.states.probeLost.on && timeS - (cook.state.believed.at(-1)?.timeS ?? 0) > overdueS,
       apart: cook.alarms.states.probesApart.on ? furthestApart(cook.state.believed, timeS) : undefined,
       believedC: progress.poured ? last.believedC : believedAt(timeS, last.believedC, ahead),

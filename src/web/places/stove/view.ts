@@ -57,6 +57,8 @@ export interface View {
   readonly timeS: number;
   readonly begun: boolean;
   readonly reading: LastReading | undefined;
+  /** When a number last came from a thermometer, or the cook began. */
+  readonly lastReadS: number;
   /** Is a reading overdue, so that the picture stands on the model alone? */
   readonly overdue: boolean;
   /** Two thermometers that disagree, while that is asked about. */
