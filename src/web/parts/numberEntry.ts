@@ -54,7 +54,7 @@ function troubleOf({ trouble }: QuantityError): string {
   return trouble.startsWith('is below the lowest') ? 'is too little' : trouble;
 }
 
-type Typed = 'mass' | 'temperature' | 'duration' | 'length' | 'power' | 'volume' | 'fraction';
+type Typed = 'mass' | 'temperature' | 'duration' | 'length' | 'power' | 'volume' | 'fraction' | 'hardness';
 
 /** A quantity; `scale` is the core's unit in the one the value is held in (minutes: 60 s). */
 export function quantityEntry<T, D extends Typed>(

@@ -55,7 +55,8 @@ export function KitFields({ sheet, entries, refusals, onText, onChange }: KitFie
           onChoose={(kind) => onChange({ ...kit, thermometer: { kind } })}
         />
         <SheetField {...field} field="spoonM3" wide />
-        <SheetField {...field} field="water.alkalinityMgPerL" wide />
+        <SheetField {...field} field="water.alkalinityMgPerL" />
+        <SheetField {...field} field="water.hardnessMgPerL" />
         <SheetField {...field} field="altitudeM" />
         <SheetField {...field} field="roomC" />
       </fieldset>

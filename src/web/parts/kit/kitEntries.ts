@@ -1,7 +1,7 @@
 /** The fields of a kit: what each is called, how it is typed, and its limits. */
 import { type Kit, kitRanges as ranges } from '../../../core/pan/kit.ts';
 import { formatSpoon } from '../../../core/units/formatSpoon.ts';
-import type { Entries } from '../entry.ts';
+import type { Entries, Entry } from '../entry.ts';
 import { nameEntry, plainEntry, quantityEntry } from '../numberEntry.ts';
 import type { TemperatureUnit } from '../temperature.ts';
 
@@ -17,6 +17,27 @@ const whole = (field: 'spoonM3' | 'altitudeM' | 'roomC') => ({
   get: (kit: Kit) => kit[field],
   set: (kit: Kit, value: number): Kit => ({ ...kit, [field]: value }),
 });
+
+const hardnessTyped = quantityEntry<Kit, 'hardness'>({
+  label: 'Hardness of the water',
+  hint: 'if you know it; 10 dH or 18 fH will do too',
+  range: ranges.hardnessMgPerL,
+  get: ({ water }) => water.hardnessMgPerL ?? 0,
+  set: (kit, hardnessMgPerL) => ({ ...kit, water: { ...kit.water, hardnessMgPerL } }),
+  dimension: 'hardness',
+  unit: 'mg/L',
+});
+
+/** Empty while nobody told it. */
+const hardness: Entry<Kit> = {
+  ...hardnessTyped,
+  show: (kit) => (kit.water.hardnessMgPerL === undefined ? '' : hardnessTyped.show(kit)),
+  put(kit, text) {
+    if (text.trim() !== '') return hardnessTyped.put(kit, text);
+    const { hardnessMgPerL: _, ...water } = kit.water;
+    return { ...kit, water };
+  },
+};
 
 export function kitEntries(unit: TemperatureUnit): Entries<Kit> {
   return {
@@ -70,14 +91,16 @@ export function kitEntries(unit: TemperatureUnit): Entries<Kit> {
       // Its name, or mL where it has none: what is shown is read back.
       write: (m3) => formatSpoon(m3).replace(/,.*/, ''),
     }),
-    'water.alkalinityMgPerL': plainEntry({
+    'water.alkalinityMgPerL': quantityEntry({
       label: 'Alkalinity of the water',
       hint: 'as CaCO₃; distilled water has 0',
       range: ranges.alkalinityMgPerL,
       get: (kit) => kit.water.alkalinityMgPerL,
-      set: (kit, alkalinityMgPerL) => ({ ...kit, water: { alkalinityMgPerL } }),
+      set: (kit, alkalinityMgPerL) => ({ ...kit, water: { ...kit.water, alkalinityMgPerL } }),
+      dimension: 'hardness',
       unit: 'mg/L',
     }),
+    'water.hardnessMgPerL': hardness,
     altitudeM: quantityEntry({
       label: 'Altitude',
       ...whole('altitudeM'),

@@ -73,11 +73,7 @@ export const PlanView = memo(function PlanView(props: PlanViewProps) {
             roomC={kit.roomC}
             kitHref={kitId ? `/kit/${kitId}` : '/kit'}
           />
-          <WaterView
-            account={account}
-            alkalinityMgPerL={kit.water.alkalinityMgPerL}
-            inverted={ends.at(-1)?.inverted ?? 0}
-          />
+          <WaterView account={account} water={kit.water} inverted={ends.at(-1)?.inverted ?? 0} />
           <Cautions alkali={alkali !== undefined} />
         </div>
       </div>

@@ -17,6 +17,7 @@ import { SpoonTest } from './SpoonTest.tsx';
 import { TellingSwitches } from './telling/TellingSwitches.tsx';
 import { useTelling } from './telling/useTelling.ts';
 import { Unseen } from './Unseen.tsx';
+import { WipeLock } from './WipeLock.tsx';
 
 interface CookViewProps {
   readonly cooked: Cooked;
@@ -68,6 +69,7 @@ export function CookView({ cooked, below, beside, ending }: CookViewProps) {
         <div className="doing">
           {!acts.looksOn && below}
           <TellingSwitches telling={telling} />
+          <WipeLock />
           {!acts.looksOn && (
             <>
               <DeedButtons view={view} cook={cook} mode={begun.mode} />

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { batchText, distilledText, readyText, trayText, unpricedText } from './accountWords.ts';
+import { batchText, distilledText, hardnessText, readyText, trayText, unpricedText } from './accountWords.ts';
 
 const cost = { batch: 0.722, perKg: 1.805, saved: 2.878, unpriced: [] };
 
@@ -33,6 +33,17 @@ test('distilled water is said to change what could be told apart, and nothing le
     'With distilled water this plan would invert 1 point more.',
   );
   expect(distilledText({ colourFactor: 0.996, invertedMore: -0.004 })).toMatch(/nothing that could be told apart/);
+});
+
+test('hardness is said to change nothing, by how little, and what boiling does', () => {
+  const hardness = { mgPerL: 300, calciumGPerKg: 0.03964, bindsAtMost: 0.01583, boilsOutMgPerL: 200 };
+  expect(hardnessText(hardness)).toBe(
+    'Its hardness, 300 mg/L, changes nothing in this plan: it binds 1.6 % of the alkali at most, until the syrup turns sour, ' +
+      'which is less than the plan can tell. It leaves 40 mg of calcium in a kg of sugar. ' +
+      'Boiled before and poured off its chalk, the water loses 200 mg/L of its alkalinity at most.',
+  );
+  expect(hardnessText({ ...hardness, bindsAtMost: 0 })).toContain('no alkali is there for it to bind');
+  expect(hardnessText(undefined)).toBe('How hard it is changes nothing in this model.');
 });
 
 test('the sheet names tray and bath of hard sugar, and nothing of a syrup', () => {

@@ -1,6 +1,7 @@
 /** What a plan comes to, in words. */
 import type { PricedThing } from '../../../../core/pan/kit.ts';
 import type { Cost } from '../../../../core/planning/account/cost.ts';
+import type { HardnessCheck } from '../../../../core/planning/account/waterCheck.ts';
 import type { Account } from '../../../../core/planning/account.ts';
 import { grams } from '../../../parts/figures.ts';
 
@@ -50,6 +51,24 @@ export function distilledText({ colourFactor, invertedMore }: Account['distilled
   ];
   if (says.length === 0) return 'Distilled water would change nothing that could be told apart.';
   return `With distilled water this plan would ${says.join(' and ')}.`;
+}
+
+/**
+ * What is to say of the water's hardness: that it changes no plan, by how little, and what it is good to know for. What the alkali loses
+ * to it for minutes lies within the spread of any plan's colour, whose 10-90 % range spans a factor of two and more.
+ */
+export function hardnessText(hardness: HardnessCheck | undefined): string {
+  if (!hardness) return 'How hard it is changes nothing in this model.';
+  const { mgPerL, calciumGPerKg, bindsAtMost, boilsOutMgPerL } = hardness;
+  const binds =
+    bindsAtMost > 0
+      ? `it binds ${(100 * bindsAtMost).toFixed(1)} % of the alkali at most, until the syrup turns sour, which is less than the plan can tell`
+      : 'no alkali is there for it to bind';
+  return [
+    `Its hardness, ${mgPerL.toFixed(0)} mg/L, changes nothing in this plan: ${binds}.`,
+    `It leaves ${(1000 * calciumGPerKg).toFixed(0)} mg of calcium in a kg of sugar.`,
+    `Boiled before and poured off its chalk, the water loses ${boilsOutMgPerL.toFixed(0)} mg/L of its alkalinity at most.`,
+  ].join(' ');
 }
 
 /** What must stand ready when hard sugar is done, for the sheet on the wall; nothing of a syrup. */

@@ -40,11 +40,13 @@ export function cookField({ spec, kit, slid }: FieldAsked, to: FieldListener): (
   cooks ??= startCooks();
   const workers = cooks;
   const wanted = (): boolean => own === turn;
-  /** Hands the tasks out, each to a worker that is free. */
+  const opened = workers.map((cook) => cook.open(spec, kit, slid));
+  /** Hands the tasks out, each to a worker that is free; the first that is open begins. */
   async function shared<Task>(tasks: readonly Task[], done: (cook: Remote<FieldCook>, task: Task) => Promise<void>) {
     const queue = tasks.values();
     await Promise.all(
-      workers.map(async (cook) => {
+      workers.map(async (cook, i) => {
+        await opened[i];
         for (const task of queue) {
           if (!wanted()) return;
           await done(cook, task);
@@ -53,7 +55,6 @@ export function cookField({ spec, kit, slid }: FieldAsked, to: FieldListener): (
     );
   }
   async function all() {
-    await Promise.all(workers.map((cook) => cook.open(spec, kit, slid)));
     await shared(fieldLines(spec), async (cook, at) => {
       const line = await cook.line(at);
       if (wanted()) to.line(line);

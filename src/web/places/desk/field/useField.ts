@@ -35,12 +35,15 @@ export function useField(request: PlanRequest, kit: Kit, chosen: Levers | undefi
     let frame = 0;
     let leave = () => {};
     let fresh: FieldLine[] = [];
-    const began = performance.now();
+    const began = performance.mark('field asked').startTime;
+    let count = 0;
     setCooked((now) => (sameAxes(now.spec, spec) ? { ...now, spec, done: 0, failed: undefined } : empty(spec)));
     const show = () => {
       frame = 0;
       const came = fresh;
       fresh = [];
+      count += came.length;
+      if (count === spec.y.count) performance.measure('all of the field', { start: began });
       setCooked((now) => ({ ...now, lines: withLines(now.lines, came), done: now.done + came.length }));
     };
     const timer = setTimeout(() => {

@@ -62,6 +62,8 @@ function listen(device: BluetoothDevice, told: (shown: Shown) => void, lost: (re
   }
   function comeBack() {
     clearInterval(asking);
+    // It may break while it is being connected, which is told twice.
+    clearTimeout(again);
     if (stopped) return;
     lost('the connection broke');
     again = setTimeout(() => connect().catch(comeBack), againMs);

@@ -1,5 +1,6 @@
 /** What was done beside what is advised: the log takes what happened, not what should have. */
 import { useState } from 'react';
+import { PictureFile } from '../../../parts/PictureFile.tsx';
 import { Stepper } from '../../../parts/Stepper.tsx';
 import { useActs } from '../acts.ts';
 import { type Cook, deedWords } from '../deedWords.ts';
@@ -12,6 +13,9 @@ const waterMeasures = [
   { name: 'mL', kgEach: 0.001, most: 500, step: 5 },
 ] as const;
 
+/** Characters that the log takes. */
+const longestReference = 200;
+
 export function OtherDeeds({ view, cook }: { readonly view: View; readonly cook: Cook }) {
   return (
     <details className="other-deeds">
@@ -22,6 +26,7 @@ export function OtherDeeds({ view, cook }: { readonly view: View; readonly cook:
         <AlkaliGiven cook={cook} />
         <StepBegun cook={cook} />
         <Note />
+        <Picture />
       </div>
     </details>
   );
@@ -140,3 +145,20 @@ function Note() {
     </form>
   );
 }
+
+/** The picture stays where it was taken: the log says when there was one, and how to find it. */
+function Picture() {
+  const acts = useActs();
+  return (
+    <div>
+      <PictureFile name="Note a picture" onFile={({ name }) => acts.say('photo', { reference: referenceOf(name) })} />
+      <p className="small quiet">It stays on this device. The log keeps its name and the time.</p>
+    </div>
+  );
+}
+
+const referenceOf = (name: string): string =>
+  name
+    .replace(/\p{Cc}/gu, '')
+    .trim()
+    .slice(0, longestReference) || 'a picture';

@@ -1,5 +1,6 @@
 /** A picture from the phone's camera or out of a file. It is read in the browser, and neither sent nor kept. */
 import { WrongMark } from '../../../../parts/Field.tsx';
+import { PictureFile } from '../../../../parts/PictureFile.tsx';
 
 interface InputProps {
   readonly again: boolean;
@@ -24,30 +25,5 @@ export function PictureInput({ again, trouble, onFile }: InputProps) {
         )}
       </div>
     </div>
-  );
-}
-
-interface FileProps {
-  readonly name: string;
-  readonly camera?: boolean;
-  readonly onFile: (file: File) => void;
-}
-
-function PictureFile({ name, camera, onFile }: FileProps) {
-  return (
-    <label className={camera ? 'button photo-file photo-camera' : 'button photo-file'}>
-      {name}
-      <input
-        type="file"
-        accept="image/*"
-        {...(camera && { capture: 'environment' as const })}
-        onChange={({ target }) => {
-          const file = target.files?.[0];
-          if (file) onFile(file);
-          // The same file may be chosen once more.
-          target.value = '';
-        }}
-      />
-    </label>
   );
 }
