@@ -3,13 +3,12 @@
  * follower having it, and whether the server's memory stays where it is. The built server runs as a process of its own.
  * `SECONDS=600` for the length that the bar is meant for.
  */
-import { type ChildProcess, spawn } from 'node:child_process';
 import { randomUUID } from 'node:crypto';
-import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
-import { cpus, loadavg, tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { readFileSync } from 'node:fs';
+import { cpus, loadavg } from 'node:os';
 import { begunBody, sampleDevice } from '../test/sampleCook.ts';
 import { publish, table } from './measure/report.ts';
+import { served } from './measure/servedApp.ts';
 
 const seconds = Number(process.env['SECONDS'] ?? 60);
 const watching = 20;
@@ -17,17 +16,7 @@ const writing = 2;
 const everyMs = 500;
 const barMs = 150;
 
-const cli = join('dist', 'node', 'cli', 'main.js');
-const data = mkdtempSync(join(tmpdir(), 'umberpan-bench-'));
-const child = spawn(process.execPath, [cli, 'serve', '--port', '0', '--data', data]);
-child.stderr.pipe(process.stderr);
-
-try {
-  await measure(await addressOf(child), child.pid ?? 0);
-} finally {
-  child.kill();
-  rmSync(data, { recursive: true, force: true });
-}
+await served(({ address, pid }) => measure(address, pid));
 
 async function measure(address: string, pid: number) {
   const send = await paired(address, 'cook');
@@ -132,16 +121,6 @@ async function paired(address: string, role: string) {
     const answer = await fetch(address + path, { method: 'POST', headers, body });
     if (!answer.ok) throw new Error(await answer.text());
   };
-}
-
-function addressOf(server: ChildProcess): Promise<string> {
-  return new Promise((resolve, reject) => {
-    server.stdout?.on('data', (text) => {
-      const found = /http:\S+/.exec(String(text));
-      if (found) resolve(found[0]);
-    });
-    server.once('close', () => reject(new Error('the server ended')));
-  });
 }
 
 /** Linux alone tells it without help. */
