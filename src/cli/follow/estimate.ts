@@ -1,7 +1,7 @@
 /** What is believed after a line, as a line of JSON. */
 import { ebcFromA430 } from '../../core/colour/scales.ts';
+import type { Taken } from '../../core/twin/ensemble.ts';
 import { type Range, rangeOf } from '../../core/twin/range.ts';
-import type { Taken } from '../../core/twin/twin.ts';
 import { unseenRanges } from '../../core/twin/unseen.ts';
 import { adviceWords } from '../cook/adviceWords.ts';
 import type { Planning } from '../plan/makePlan.ts';

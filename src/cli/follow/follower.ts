@@ -2,7 +2,8 @@
 import { type Advice, advise } from '../../core/advice/advise.ts';
 import { createFollowed } from '../../core/advice/followed.ts';
 import type { Progress } from '../../core/advice/progress.ts';
-import type { Taken, Twin, TwinEvent } from '../../core/twin/twin.ts';
+import type { Taken } from '../../core/twin/ensemble.ts';
+import type { Twin, TwinEvent } from '../../core/twin/twin.ts';
 import type { Planning } from '../plan/makePlan.ts';
 import { misused } from '../stop.ts';
 import { deedsSaid } from './deedsSaid.ts';

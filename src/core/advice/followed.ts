@@ -5,8 +5,9 @@
 import type { Kit } from '../pan/kit.ts';
 import type { PreparedKit } from '../pan/preparedKit.ts';
 import type { Charge, Step } from '../pan/steps.ts';
+import type { Taken } from '../twin/ensemble.ts';
 import { type Range, rangeOf } from '../twin/range.ts';
-import { type Companion, createTwin, type Taken, type Twin, type TwinEvent } from '../twin/twin.ts';
+import { type Companion, createTwin, type Twin, type TwinEvent } from '../twin/twin.ts';
 import { type Unseen, unseenRanges } from '../twin/unseen.ts';
 import { afterDeed, atTheStart, type Progress, progressed } from './progress.ts';
 

@@ -1,31 +1,15 @@
 /**
- * The twin of the pan: an ensemble of simulated pans that goes through the deeds of a cook and is corrected by what is observed.
- * Everything is a pure function of seed and events in time order; a late event goes back to a checkpoint and forward again.
+ * The twin of the pan: an ensemble of simulated pans that goes through the events of a cook. Everything is a pure function of seed and
+ * events in time order; a late event goes back to a checkpoint and forward again.
  */
-import { advance } from '../pan/advance.ts';
-import { filledPan, perform, spoonFill } from '../pan/deeds.ts';
-import { drawnScores } from '../pan/model.ts';
-import { createPan, type ModelValues, type Pan } from '../pan/physics.ts';
+import type { Pan } from '../pan/physics.ts';
 import type { PreparedKit } from '../pan/preparedKit.ts';
-import { stateSize } from '../pan/state.ts';
 import type { Charge, Deed } from '../pan/steps.ts';
 import { normalNumbers } from '../reactions/normal.ts';
-import { createRates, type Rates } from '../reactions/rates.ts';
-import { assimilate, meanAndVariance } from './assimilate.ts';
-import { instrumentOf, type Observation, type Seen } from './observe.ts';
-import { createVariables, type Group, groupNames, type Member } from './variables.ts';
+import { createEnsemble, type EnsembleOptions, type Kept, type Taken } from './ensemble.ts';
+import type { Observation, Seen } from './observe.ts';
 
 export type TwinEvent = { readonly timeS: number } & ({ readonly deed: Deed } | { readonly observation: Observation });
-
-/** What came of an observation. */
-export interface Taken {
-  /** What was expected, and the standard deviation of expected and observed together, in the units compared. */
-  readonly expected: number;
-  readonly sd: number;
-  /** Observed less expected, in those standard deviations. */
-  readonly surprise: number;
-  readonly used: boolean;
-}
 
 /** Is told where the twin goes, so that what hangs on its course can be kept beside it. */
 export interface Companion {
@@ -37,61 +21,17 @@ export interface Companion {
   wentBack(timeS: number, index: number): void;
 }
 
-export interface TwinOptions {
-  readonly members?: number;
-  readonly seed?: number;
-  /** Relaxation of the spread for each group; chosen by measured coverage. */
-  readonly relaxation?: Readonly<Record<Group, number>>;
-  /** First spread of the parameters against their stated standard deviations; chosen by measured coverage. */
-  readonly widening?: number;
+export interface TwinOptions extends EnsembleOptions {
   readonly companion?: Companion;
 }
 
-const defaultMembers = 256;
-const tolerance = 3e-4;
-/**
- * An observation further off than this many standard deviations is held back, however often it comes: a probe that has fallen out of the
- * pan agrees with itself. Only the cook's word that the thermometer is right lets it in.
- */
-export const surpriseLimit = 4;
 const checkpointEveryS = 60;
 /** It goes on by no more than this at a time, so that holds are counted by temperatures that were really believed, s. */
 const strideS = 10;
 
-const defaultRelaxation: Readonly<Record<Group, number>> = {
-  heat: 0.3,
-  water: 0.1,
-  acidity: 0.3,
-  sugars: 0.3,
-  colour: 0.3,
-};
-
-const defaultWidening = 1.25;
-
-/** Drift of the wandering parameters: how much of their spread comes back in a second. */
-const driftPerS = 1 / 10_800;
-
-/** A single spoonful scatters by about 20 % (common practice, no source). */
-const spoonScatter = 0.2;
-
-interface Pot extends Member, Seen {
-  readonly y: Float64Array;
-  readonly scores: Float64Array;
-  values: ModelValues;
-  ph: number;
-  temperatureC: number;
-  rates: Rates;
-  pan: Pan;
-}
-
-interface Checkpoint {
-  readonly timeS: number;
-  readonly driftedS: number;
+interface Checkpoint extends Kept {
   /** Events done before it. */
   readonly done: number;
-  readonly ys: readonly Float64Array[];
-  readonly scores: readonly Float64Array[];
-  readonly notch: number;
 }
 
 export interface Twin {
@@ -114,139 +54,18 @@ export interface Twin {
  * @param charge what is in the pan at time 0, the start of the cook
  */
 export function createTwin(prepared: PreparedKit, charge: Charge, options: TwinOptions = {}): Twin {
-  const { members = defaultMembers, seed = 1, relaxation = defaultRelaxation, widening = defaultWidening } = options;
-  const { companion } = options;
-  const { kit } = prepared;
-  const variables = createVariables(kit);
-  const names = variables.parameterNames;
-  const ensemble = new Float64Array(members * variables.count);
-  const expected = new Float64Array(members);
-  const dy = new Float64Array(stateSize);
-
-  let notch = 0;
-  let timeS = 0;
-  let driftedS = 0;
+  const { companion, seed = 1 } = options;
+  const ensemble = createEnsemble(prepared, charge, options);
   let events: readonly TwinEvent[] = [];
   /** How many of them have been done. */
   let done = 0;
-  let checkpoints: Checkpoint[] = [];
-
-  const pots: Pot[] = firstPots();
-  keepCheckpoint();
-
-  function firstPots(): Pot[] {
-    const normal = normalNumbers(seed);
-    return Array.from({ length: members }, () => {
-      const drawn = drawnScores(kit, normal);
-      const scores = Float64Array.from(names, (name) => widening * drawn[name]);
-      const values = variables.valuesOf(scores);
-      const rates = createRates(values);
-      const pan = createPan(prepared, values, rates);
-      return { y: filledPan(charge, kit, values), scores, values, rates, pan, ph: 6, temperatureC: kit.roomC };
-    });
-  }
-
-  /** Takes changed scores over into values, equations and ring; the reactions' tables are built again only for their groups. */
-  function renew(pot: Pot, changed: readonly Group[]): void {
-    pot.values = variables.valuesAfter(pot.values, pot.scores, changed);
-    if (changed.some((group) => group !== 'heat' && group !== 'water')) pot.rates = createRates(pot.values);
-    pot.pan = createPan(prepared, pot.values, pot.rates);
-    perform({ kind: 'heat', notch }, pot.y, pot.pan, kit);
-    look(pot);
-  }
-
-  function look(pot: Pot): void {
-    pot.pan.derivatives(pot.y, dy);
-    pot.temperatureC = pot.pan.view.temperatureC;
-    pot.ph = pot.pan.view.ph;
-  }
+  let checkpoints: Checkpoint[] = [{ ...ensemble.kept(), done }];
 
   function moveTo(toS: number): void {
-    while (timeS < toS) {
-      const nextS = Math.min(toS, timeS + strideS);
-      for (const pot of pots) {
-        advance(pot.pan, pot.y, nextS - timeS, tolerance);
-        pot.temperatureC = pot.pan.view.temperatureC;
-        pot.ph = pot.pan.view.ph;
-      }
-      timeS = nextS;
-      companion?.moved(timeS);
+    while (ensemble.timeS < toS) {
+      ensemble.goOn(Math.min(toS, ensemble.timeS + strideS));
+      companion?.moved(ensemble.timeS);
     }
-  }
-
-  /** Stirring, draughts and cycling rings change: their parameters wander, and come back to their prior, with time. */
-  function drift(normal: () => number): void {
-    const share = Math.min(1, (timeS - driftedS) * driftPerS);
-    driftedS = timeS;
-    if (share === 0) return;
-    const keep = Math.sqrt(1 - share);
-    const spread = Math.sqrt(share);
-    for (const { scores } of pots) {
-      for (const i of variables.wandering) scores[i] = keep * scores[i] + spread * normal();
-    }
-  }
-
-  function doDeed(deed: Deed, normal: () => number): void {
-    if (deed.kind === 'heat') notch = deed.notch;
-    for (const pot of pots) {
-      perform(deed, pot.y, pot.pan, kit, spoonFill(spoonScatter, normal));
-      look(pot);
-    }
-  }
-
-  function observe(observation: Observation, normal: () => number): Taken {
-    drift(normal);
-    const { groups, sd, expected: expect, observed } = instrumentOf(observation);
-    pots.forEach((pot, i) => {
-      expected[i] = expect(pot);
-    });
-    const { mean, variance } = meanAndVariance(expected);
-    const together = Math.sqrt(variance + sd * sd);
-    const surprise = (observed - mean) / together;
-    const confirmed = observation.kind === 'reading' && observation.confirmed === true;
-    if (!confirmed && !(Math.abs(surprise) <= surpriseLimit))
-      return { expected: mean, sd: together, surprise, used: false };
-    pots.forEach((pot, i) => {
-      variables.read(pot, pot.temperatureC, ensemble, i * variables.count);
-    });
-    for (const group of groups) {
-      assimilate({
-        ensemble,
-        coordinates: variables.count,
-        expected,
-        observed,
-        variance: sd * sd,
-        reach: Float64Array.from(variables.groups, (g) => (g === group ? 1 : 0)),
-        relaxation: relaxation[group],
-      });
-    }
-    // The drift has moved scores of the heat, whatever was observed.
-    const changed: readonly Group[] = ['heat', ...groups];
-    pots.forEach((pot, i) => {
-      variables.write(pot, ensemble, i * variables.count);
-      renew(pot, changed);
-    });
-    return { expected: mean, sd: together, surprise, used: true };
-  }
-
-  function keepCheckpoint(): void {
-    checkpoints.push({
-      timeS,
-      driftedS,
-      done,
-      ys: pots.map(({ y }) => y.slice()),
-      scores: pots.map(({ scores }) => scores.slice()),
-      notch,
-    });
-  }
-
-  function goBackTo(point: Checkpoint): void {
-    ({ timeS, driftedS, notch, done } = point);
-    pots.forEach((pot, i) => {
-      pot.y.set(point.ys[i]);
-      pot.scores.set(point.scores[i]);
-      renew(pot, groupNames);
-    });
   }
 
   /** Does the event at an index of the ordered list. */
@@ -254,9 +73,12 @@ export function createTwin(prepared: PreparedKit, charge: Charge, options: TwinO
     const event = events[index];
     moveTo(event.timeS);
     const normal = normalNumbers(seed * 7919 + index + 1);
-    const taken = ('deed' in event ? doDeed(event.deed, normal) : observe(event.observation, normal)) ?? undefined;
+    const taken =
+      ('deed' in event ? ensemble.perform(event.deed, normal) : ensemble.observe(event.observation, normal)) ??
+      undefined;
     done = index + 1;
-    if (timeS - checkpoints[checkpoints.length - 1].timeS >= checkpointEveryS) keepCheckpoint();
+    if (ensemble.timeS - checkpoints[checkpoints.length - 1].timeS >= checkpointEveryS)
+      checkpoints.push({ ...ensemble.kept(), done });
     companion?.done(index, taken);
     return taken;
   }
@@ -265,10 +87,11 @@ export function createTwin(prepared: PreparedKit, charge: Charge, options: TwinO
   function doFrom(index: number): Map<number, Taken | undefined> {
     const due = events[index]?.timeS ?? Number.POSITIVE_INFINITY;
     let next = index;
-    if (index < done || due < timeS) {
+    if (index < done || due < ensemble.timeS) {
       checkpoints = checkpoints.filter((point) => point.done <= index && point.timeS <= due);
       const point = checkpoints[checkpoints.length - 1];
-      goBackTo(point);
+      ensemble.goBackTo(point);
+      done = point.done;
       companion?.wentBack(point.timeS, point.done);
       next = point.done;
     }
@@ -279,12 +102,12 @@ export function createTwin(prepared: PreparedKit, charge: Charge, options: TwinO
 
   return {
     get timeS() {
-      return timeS;
+      return ensemble.timeS;
     },
     get notch() {
-      return notch;
+      return ensemble.notch;
     },
-    members: pots,
+    members: ensemble.members,
     moveTo,
     take(event) {
       let index = events.length;
@@ -298,14 +121,6 @@ export function createTwin(prepared: PreparedKit, charge: Charge, options: TwinO
       events = [...wanted];
       doFrom(from);
     },
-    copies(count) {
-      const stride = members / count;
-      return Array.from({ length: count }, (_, i) => {
-        const pot = pots[Math.floor(i * stride)];
-        const pan = createPan(prepared, pot.values, pot.rates);
-        perform({ kind: 'heat', notch }, pot.y, pan, kit);
-        return { y: pot.y.slice(), pan };
-      });
-    },
+    copies: ensemble.copies,
   };
 }

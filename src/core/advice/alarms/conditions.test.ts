@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Step } from '../../pan/steps.ts';
 import { normalNumbers } from '../../reactions/normal.ts';
-import { surpriseLimit } from '../../twin/twin.ts';
+import { surpriseLimit } from '../../twin/ensemble.ts';
 import { limits } from '../limits.ts';
 import { type AlarmId, alarmIds } from './catalogue.ts';
 import { conditionsOf } from './conditions.ts';

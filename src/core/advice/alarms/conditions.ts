@@ -1,7 +1,7 @@
 /** From what is watched to the condition of every alarm in the catalogue. */
 
 import { apartK } from '../../log/probesApart.ts';
-import { surpriseLimit } from '../../twin/twin.ts';
+import { surpriseLimit } from '../../twin/ensemble.ts';
 import { limits } from '../limits.ts';
 import { shareEverAbove, shareEverOutside, upTo } from '../outlook.ts';
 import { type AlarmId, type AlarmKind, alarmCatalogue } from './catalogue.ts';

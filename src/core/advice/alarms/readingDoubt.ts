@@ -1,5 +1,5 @@
 /** How strange a reading is to the twin, and whether it was sent in another unit than declared. */
-import { surpriseLimit, type Taken } from '../../twin/twin.ts';
+import { surpriseLimit, type Taken } from '../../twin/ensemble.ts';
 
 export interface ReadingDoubt {
   /** Reading less what was expected, in standard deviations of both together. */
