@@ -4,8 +4,6 @@
  * interrupted (Ctrl+C), it reports the cooks that it has judged by then.
  */
 
-import { availableParallelism } from 'node:os';
-import { isMainThread, parentPort, Worker, workerData } from 'node:worker_threads';
 import { courseColour } from '../src/core/colour/courseColour.ts';
 import { ratingA430 } from '../src/core/colour/rating.ts';
 import { advance } from '../src/core/pan/advance.ts';
@@ -19,6 +17,7 @@ import { unseenOf } from '../src/core/twin/unseen.ts';
 import { hiddenCook, hiddenWidening, noiseC, readEveryS } from './measure/hiddenCook.ts';
 import { type Cook, cookOf } from './measure/referenceCook.ts';
 import { publish, ratio, table } from './measure/report.ts';
+import { sharedOut } from './measure/sharedOut.ts';
 
 const cooks = Number(process.env['COOKS'] ?? 40);
 const members = Number(process.env['MEMBERS'] ?? 256);
@@ -155,32 +154,14 @@ function sumOf(tallies: readonly Tally[]): Tally {
 }
 
 const cook = cookOf({});
-if (isMainThread) await report();
-else for (const seed of workerData as number[]) parentPort?.postMessage(judge(cook, seed));
-
-/** The cooks shared out among the cores: those that were judged until all were, or until interrupted. */
-async function judgedByAll(): Promise<Map<string, Tally>[]> {
-  const seeds = Array.from({ length: cooks }, (_, i) => firstSeed + i);
-  const workers = Math.min(cooks, availableParallelism());
-  const judged: Map<string, Tally>[] = [];
-  await new Promise<void>((resolve, reject) => {
-    process.once('SIGINT', resolve);
-    for (let w = 0; w < workers; w++) {
-      const worker = new Worker(new URL(import.meta.url), { workerData: seeds.filter((_, i) => i % workers === w) });
-      worker.on('error', reject);
-      worker.on('message', (one: Map<string, Tally>) => {
-        judged.push(one);
-        if (judged.length % 10 === 0) console.error(`${judged.length} of ${cooks} cooks judged`);
-        if (judged.length === cooks) resolve();
-      });
-    }
-  });
-  return judged;
+const begunS = process.cpuUsage().user / 1e6;
+const seeds = Array.from({ length: cooks }, (_, i) => firstSeed + i);
+const judgedCooks = await sharedOut(import.meta.url, seeds, (seed) => judge(cook, seed));
+if (judgedCooks) {
+  report(judgedCooks);
 }
 
-async function report(): Promise<void> {
-  const begunS = process.cpuUsage().user / 1e6;
-  const judged = await judgedByAll();
+function report(judged: readonly Map<string, Tally>[]): void {
   const count = judged.length;
   const secondsEach = (process.cpuUsage().user / 1e6 - begunS) / count;
   const kinds = [...new Set(judged.flatMap((steps) => [...steps.keys()]))];
@@ -219,5 +200,4 @@ async function report(): Promise<void> {
     table(['quantity', 'held, all steps', 'standard error', 'bar'], overall),
     table(['step', 'quantity', 'moments', 'held', 'error', 'against no readings', 'against persistence'], rows),
   ]);
-  process.exit();
 }

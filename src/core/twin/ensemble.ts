@@ -66,7 +66,7 @@ const tolerance = 3e-4;
 export const surpriseLimit = 4;
 
 const defaultRelaxation: Readonly<Record<Group, number>> = {
-  heat: 0.3,
+  heat: 0.25,
   water: 0.1,
   acidity: 0.3,
   sugars: 0.3,
