@@ -86,7 +86,10 @@ export const kitSchema = exactly({
   }),
   thermometer: exactly({ kind: oneOf(thermometerKinds) }),
   spoonM3: numberIn(ranges.spoonM3),
-  water: exactly({ alkalinityMgPerL: numberIn(ranges.alkalinityMgPerL) }),
+  water: exactly({
+    alkalinityMgPerL: numberIn(ranges.alkalinityMgPerL).describe('As CaCO3.'),
+    hardnessMgPerL: numberIn(ranges.hardnessMgPerL).optional().describe('Calcium and magnesium as CaCO3, where known.'),
+  }),
   altitudeM: numberIn(ranges.altitudeM),
   roomC: numberIn(ranges.roomC),
   prices: exactly(

@@ -54,6 +54,14 @@ it('the kit is taken up to its limits', () => {
   expect(kitSchema.safeParse({ ...defaultKit, altitudeM: highest + 1 }).success).toBe(false);
 });
 
+it('a kit from before hardness was asked for is taken as it is, and one with it up to its limits', () => {
+  const { water } = defaultKit;
+  expect(JSON.stringify(kitSchema.parse(defaultKit))).toBe(JSON.stringify(defaultKit));
+  const hard = (hardnessMgPerL: unknown) => kitSchema.safeParse({ ...defaultKit, water: { ...water, hardnessMgPerL } });
+  for (const mgPerL of kitRanges.hardnessMgPerL) expect(hard(mgPerL).success).toBe(true);
+  for (const wrong of [-1, 1501, '10 dH', null]) expect(hard(wrong).success).toBe(false);
+});
+
 it('every field that is wrong is named, and a long value is cut short', () => {
   const refused = planRequestSchema.safeParse({ ...defaultRequest, name: 'x'.repeat(500), massKg: -1, sugar: 1 });
   const errors = refused.error ? fieldErrors(refused.error) : [];

@@ -48,7 +48,7 @@ describe('umberpan plan', { timeout: 30_000 }, () => {
     const { request, kit } = await planned(
       '--mass 1.1lb --form syrup --brix 78 --route deep --alkali lime --dose 4 --strength 10% --malt 10 --invert 266F ' +
         '--invert-time 1h --brown 140C --brown-time 20min --roast 150C --roast-time 300s --stove gas --power 2.5kW --pan 24cm ' +
-        '--pan-height 12cm --pan-mass 2lb --material enamel --thermometer dial --spoon 5mL --alkalinity 0 --altitude 800m --room 68F --notches 6',
+        '--pan-height 12cm --pan-mass 2lb --material enamel --thermometer dial --spoon 5mL --alkalinity 0 --hardness 10dH --altitude 800m --room 68F --notches 6',
     );
     expect(request).toMatchObject({
       form: 'syrup',
@@ -66,7 +66,7 @@ describe('umberpan plan', { timeout: 30_000 }, () => {
       stove: { kind: 'gas', ratedPowerW: 2500, notches: 6 },
       altitudeM: 800,
       spoonM3: expect.closeTo(5e-6, 12),
-      water: { alkalinityMgPerL: 0 },
+      water: { alkalinityMgPerL: 0, hardnessMgPerL: expect.closeTo(178.5, 1) },
     });
     expect(kit.pan).toMatchObject({ material: 'enamel', diameterM: 0.24, heightM: 0.12 });
     expect(kit.roomC).toBeCloseTo(20, 9);

@@ -1,14 +1,12 @@
-/** The options of `plan` that are about what it comes to: water, tray and prices. */
+/** The options of `plan` that are about what it comes to: tray and prices. */
 
 import { thicknessRangeM } from '../../core/planning/account/casting.ts';
-import { hardnessRange } from '../../core/planning/account/waterCheck.ts';
 import type { AccountOptions } from '../../core/planning/account.ts';
 import { number, optional, quantity, readAll, type Texts } from '../input.ts';
 
 const price = (of: string) => optional(number(`price of ${of}, in any currency`, [0, 1e6]));
 
 export const accountInputs = {
-  hardness: optional(number('hardness of your water', hardnessRange, 'mg/L as CaCO3')),
   thickness: optional(quantity('length', 'of the cast, such as 6mm', 'mm', thicknessRangeM), '6mm'),
   sugarPrice: price('a kg of sugar'),
   maltPrice: price('a kg of malt extract'),
@@ -21,7 +19,6 @@ export const accountInputs = {
 export function accountOptionsFrom(texts: Texts): AccountOptions {
   const given = readAll(accountInputs, texts);
   return {
-    hardnessMgPerL: given.hardness,
     thicknessM: given.thickness,
     prices: {
       sugar: given.sugarPrice,

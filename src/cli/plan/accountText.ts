@@ -23,6 +23,7 @@ export function accountText(account: Account): string {
     ...minerals(account),
     ['your water', waterText(account)],
     ['', distilledText(account)],
+    ...hardness(account),
     ...bath(account),
     ...shape(account),
     ...neutraliser(account),
@@ -46,9 +47,18 @@ function minerals({ sodiumGPerKg, calciumGPerKg }: Account): Rows {
   return rows.filter((_, i) => [sodiumGPerKg, calciumGPerKg][i] > 0);
 }
 
-function waterText({ water: { equivalents, asNaohG, calciumGPerKg } }: Account): string {
-  const base = `${(1000 * equivalents).toFixed(2)} meq of base against distilled, as ${asNaohG.toFixed(2)} g of NaOH`;
-  return calciumGPerKg === undefined ? base : `${base}; ${(1000 * calciumGPerKg).toFixed(0)} mg/kg of calcium`;
+function waterText({ water: { equivalents, asNaohG } }: Account): string {
+  return `${(1000 * equivalents).toFixed(2)} meq of base against distilled, as ${asNaohG.toFixed(2)} g of NaOH`;
+}
+
+function hardness({ water }: Account): Rows {
+  if (!water.hardness) return [];
+  const { calciumGPerKg, bindsAtMost, boilsOutMgPerL } = water.hardness;
+  const binds = bindsAtMost > 0 ? `; binds ${(100 * bindsAtMost).toFixed(1)} % of the alkali at most, for minutes` : '';
+  return [
+    ['its hardness', `changes nothing in the plan: ${(1000 * calciumGPerKg).toFixed(0)} mg/kg of calcium${binds}`],
+    ['', `boiled before and poured off its chalk it loses ${boilsOutMgPerL.toFixed(0)} mg/L of alkalinity at most`],
+  ];
 }
 
 function distilledText({ distilled: { colourFactor, invertedMore } }: Account): string {

@@ -1,11 +1,22 @@
 /** The kitchen: a kit from a file, and options that change single parts of it. */
 import { keptThrough } from '../../core/learn/forget.ts';
 import { type Kit, kitRanges as ranges } from '../../core/pan/kit.ts';
+import { writtenNumber } from '../../core/units/writtenNumber.ts';
 import { type Given, type Input, number, optional, quantity, readAll, type Texts, word } from '../input.ts';
 
 const materials = ['stainless', 'enamel', 'copper', 'castIron', 'aluminium', 'unknownCoating'] as const;
 
 const notches: Input<number> = number('highest number on the dial', ranges.notches);
+
+/** A bare number is in mg/L as CaCO3; degrees are named. */
+function asChalk(meaning: string, range: readonly [number, number]): Input<number> {
+  const bare = number(meaning, range, 'mg/L as CaCO3');
+  const named = quantity('hardness', `${meaning}, mg/L as CaCO3, or such as 10dH`, 'mg/L', range);
+  return {
+    ...named,
+    read: (text, flag) => (typeof writtenNumber(text) === 'number' ? bare : named).read(text, flag),
+  };
+}
 
 export const kitInputs = {
   stove: optional(word('kind of stove', ['gas', 'coil', 'ceramic', 'induction'])),
@@ -17,7 +28,8 @@ export const kitInputs = {
   material: optional(word('of the pan', materials)),
   thermometer: optional(word('kind of thermometer', ['digital', 'dial'])),
   spoon: optional(quantity('volume', 'spoon for cold water, such as 1tsp', 'mL', ranges.spoonM3)),
-  alkalinity: optional(number('alkalinity of your water', ranges.alkalinityMgPerL, 'mg/L as CaCO3')),
+  alkalinity: optional(asChalk('alkalinity of your water', ranges.alkalinityMgPerL)),
+  hardness: optional(asChalk('its hardness, where known', ranges.hardnessMgPerL)),
   altitude: optional(quantity('length', 'altitude of the kitchen, such as 800m', 'm', ranges.altitudeM)),
   room: optional(quantity('temperature', 'room temperature', 'C', ranges.roomC)),
 };
@@ -26,6 +38,7 @@ export const kitInputs = {
 export function kitFrom(base: Kit, texts: Texts): Kit {
   const given: Given<typeof kitInputs> = readAll(kitInputs, texts);
   const { stove, pan, water } = base;
+  const hardnessMgPerL = given.hardness ?? water.hardnessMgPerL;
   const changed: Kit = {
     name: base.name,
     stove: {
@@ -41,7 +54,10 @@ export function kitFrom(base: Kit, texts: Texts): Kit {
     },
     thermometer: { kind: given.thermometer ?? base.thermometer.kind },
     spoonM3: given.spoon ?? base.spoonM3,
-    water: { alkalinityMgPerL: given.alkalinity ?? water.alkalinityMgPerL },
+    water: {
+      alkalinityMgPerL: given.alkalinity ?? water.alkalinityMgPerL,
+      ...(hardnessMgPerL !== undefined && { hardnessMgPerL }),
+    },
     altitudeM: given.altitude ?? base.altitudeM,
     roomC: given.room ?? base.roomC,
   };

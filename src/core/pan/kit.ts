@@ -40,6 +40,8 @@ export interface Kit {
   readonly water: {
     /** Total alkalinity, mg/L as CaCO3; distilled water: 0. */
     readonly alkalinityMgPerL: number;
+    /** Calcium and magnesium, mg/L as CaCO3; left out when nobody told. No rate law of the pan holds it. */
+    readonly hardnessMgPerL?: number | undefined;
   };
   readonly altitudeM: number;
   readonly roomC: number;
@@ -68,6 +70,7 @@ export const kitRanges = {
   panMassKg: [0.2, 8],
   spoonM3: [1e-6, 2e-5],
   alkalinityMgPerL: [0, 600],
+  hardnessMgPerL: [0, 1500],
   altitudeM: [-400, 4500],
   roomC: [0, 45],
   /** For each kg or kWh. */
@@ -84,6 +87,7 @@ export function requireKit({ stove, pan, spoonM3, water, altitudeM, roomC, price
     panMassKg: pan.massKg,
     spoonM3,
     alkalinityMgPerL: water.alkalinityMgPerL,
+    hardnessMgPerL: water.hardnessMgPerL ?? 0,
     altitudeM,
     roomC,
   };

@@ -74,13 +74,36 @@ describe('the acid of the pale route', () => {
   });
 });
 
-test('330 g of water at 200 mg/L alkalinity bring 1.32 meq, as 0.0528 g NaOH; at 300 mg/L hardness 39.6 mg of calcium', () => {
-  // 0.33 L x 200 mg/L = 66 mg; x 2 / 100.087 = 1.319 meq (the reactions page says 1.3). 0.33 x 300 / 100.087 x 40.078 = 39.64 mg.
-  const check = waterCheck(0.33, 200, 1, 300);
-  expect(check.equivalents * 1000).toBeCloseTo(1.319, 3);
-  expect(check.asNaohG).toBeCloseTo(0.0528, 4);
-  expect((check.calciumGPerKg ?? 0) * 1000).toBeCloseTo(39.64, 2);
-  expect(waterCheck(0.33, 0, 1)).toMatchObject({ equivalents: 0, calciumGPerKg: undefined });
+describe('330 g of water', () => {
+  const takes = { waterKg: 0.33, alkaliEq: 0.125, yieldKg: 1 };
+
+  test('of 200 mg/L alkalinity bring 1.32 meq, as 0.0528 g NaOH; of no alkalinity nothing', () => {
+    // 0.33 L x 200 mg/L = 66 mg; x 2 / 100.087 = 1.319 meq (the reactions page says 1.3).
+    const check = waterCheck({ alkalinityMgPerL: 200 }, takes);
+    expect(check.equivalents * 1000).toBeCloseTo(1.319, 3);
+    expect(check.asNaohG).toBeCloseTo(0.0528, 4);
+    expect(waterCheck({ alkalinityMgPerL: 0 }, takes)).toMatchObject({ equivalents: 0, hardness: undefined });
+  });
+
+  test('of 300 mg/L hardness hold 39.6 mg of calcium, and bind at most 1.58 % of 5 g NaOH', () => {
+    // 0.33 x 300 = 99 mg; / 100.087 = 0.98914 mmol; x 40.078 = 39.64 mg. 2 x 0.98914 = 1.978 meq of 125 meq: 1.583 %.
+    const { hardness } = waterCheck({ alkalinityMgPerL: 200, hardnessMgPerL: 300 }, takes);
+    expect((hardness?.calciumGPerKg ?? 0) * 1000).toBeCloseTo(39.64, 2);
+    expect(hardness?.bindsAtMost).toBeCloseTo(0.01583, 5);
+  });
+
+  test('boiled before lose as much alkalinity as there is hardness to go with it', () => {
+    const boilsOut = (alkalinityMgPerL: number, hardnessMgPerL: number) =>
+      waterCheck({ alkalinityMgPerL, hardnessMgPerL }, takes).hardness?.boilsOutMgPerL;
+    expect(boilsOut(200, 300)).toBe(200);
+    // Softened water keeps its alkalinity: sodium does not fall out.
+    expect(boilsOut(200, 10)).toBe(10);
+  });
+
+  test('and no alkali bind none of it', () => {
+    const { hardness } = waterCheck({ alkalinityMgPerL: 0, hardnessMgPerL: 300 }, { ...takes, alkaliEq: 0 });
+    expect(hardness?.bindsAtMost).toBe(0);
+  });
 });
 
 test('a bath for 400 g at 155 C in a pan of 450 J/K takes 0.753 kg of water of 21 C', () => {

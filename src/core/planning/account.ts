@@ -19,8 +19,6 @@ import type { Plan } from './plan.ts';
 /** What is known beside request and kit; all may be left out. */
 export interface AccountOptions {
   readonly prices?: Prices | undefined;
-  /** Hardness of the user's water, mg/L as CaCO3. */
-  readonly hardnessMgPerL?: number | undefined;
   readonly thicknessM?: number | undefined;
 }
 
@@ -48,7 +46,11 @@ export function accountOf(plan: Plan, course: Course, prepared: PreparedKit, opt
   const { request, amounts, yieldKg } = plan;
   const { kit } = prepared;
   const { last } = course;
-  const water = waterCheck(amounts.charge.waterKg, kit.water.alkalinityMgPerL, yieldKg, options.hardnessMgPerL);
+  const water = waterCheck(kit.water, {
+    waterKg: amounts.charge.waterKg,
+    alkaliEq: amounts.alkali?.equivalents ?? 0,
+    yieldKg,
+  });
   const energy = energyKWh(course, kit.stove);
   const { thicknessM = usualThicknessM } = options;
   const hard = request.form === 'hard';

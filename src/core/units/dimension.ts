@@ -67,6 +67,14 @@ export const dimensions = {
   },
   energy: { label: 'energy', coreUcum: 'J', lowest: 0, compound: false, example: 'an energy such as 500kJ or 0.4kWh' },
   fraction: { label: 'fraction', coreUcum: '1', lowest: 0, compound: false, example: 'a share such as 3% or 12.5 %' },
+  // Of water: hardness and alkalinity both are counted as the chalk they come to.
+  hardness: {
+    label: 'hardness',
+    coreUcum: 'mg/L',
+    lowest: 0,
+    compound: false,
+    example: 'mg/L as CaCO3 such as 180 mg/L, or degrees such as 10 dH or 18 fH',
+  },
   ph: { label: 'pH', coreUcum: '[pH]', lowest: -2, compound: false, example: 'a pH such as pH 5.2' },
 } as const satisfies Record<string, DimensionFacts>;
 

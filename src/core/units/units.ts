@@ -21,6 +21,7 @@ const SI = 'SI Brochure, 9th ed. (2019)';
 const HB44 = 'NIST Handbook 44, App. C: exact by definition of the inch and the pound (from memory)';
 const IMPERIAL = 'UK Weights and Measures Act 1985, sch. 1: gallon 4.546 09 L exactly (from memory)';
 const SP811 = 'NIST SP 811 (2008), App. B.8';
+const DEGREES = 'definitions: chalk in water, 1 dH as 10 mg/L of CaO (seen quoted, sizes.com and others; molar masses)';
 const SPOONS = 'common kitchen practice, 5 / 15 / 250 mL; Australian tablespoon 20 mL (from memory)';
 
 const inchM = 0.0254;
@@ -30,6 +31,9 @@ const usGallonM3 = 231 * inchM ** 3;
 const imperialGallonM3 = 4.546_09e-3;
 /** Mercury of 13 595.1 kg/m3 under standard gravity: the conventional millimetre. */
 const mmHgPa = 13_595.1 * standardGravity * 1e-3;
+/** Molar masses of chalk and lime, g/mol. */
+const [chalk, lime] = [100.087, 56.077];
+const grainMg = (poundKg * 1e6) / 7000;
 /** International Table BTU. */
 const btuJ = 1055.055_852_62;
 
@@ -126,6 +130,19 @@ export const units = {
   fraction: {
     '%': { spelled: 'percent|per cent|pct', ucum: '%', factor: 1e-2, source: SI },
     one: { symbol: 'of one', spelled: 'as a share', ucum: '1', factor: 1, source: SI },
+  },
+  hardness: {
+    'mg/L': { spelled: 'ppm|mg/l caco₃|mg/l as caco₃', ucum: 'mg/L', factor: 1, source: DEGREES },
+    dH: { symbol: '°dH', spelled: 'dgh|dkh', factor: (10 * chalk) / lime, source: DEGREES },
+    fH: { symbol: '°fH', spelled: 'f|tf|french degrees', factor: 10, source: DEGREES },
+    Clark: {
+      symbol: '°Clark',
+      spelled: 'e|english degrees',
+      factor: grainMg / (1000 * imperialGallonM3),
+      source: DEGREES,
+    },
+    gpg: { spelled: 'grains per gallon|gr/gal', factor: grainMg / (1000 * usGallonM3), source: DEGREES },
+    'meq/L': { spelled: 'mval/l', ucum: 'meq/L', factor: chalk / 2, source: DEGREES },
   },
   ph: {
     pH: { spelled: 'ph', ucum: '[pH]', factor: 1, source: SI },
