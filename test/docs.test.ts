@@ -32,7 +32,24 @@ describe('links', () => {
     const dead = local.filter((target) => !existsSync(join(root, dirname(page), target.replace(/#.*/, ''))));
     expect(dead).toEqual([]);
   });
+
+  test.each(pages)('of %s into a page lead to a heading of it', (page) => {
+    const targets = [...prose(read(page)).matchAll(/\]\(([^)\s#:]*)#([^)\s]+)\)/g)];
+    const dead = targets.filter(([, file = '', heading = '']) => {
+      const text = read(file ? join(dirname(page), file) : page);
+      return ![...prose(text).matchAll(/^#+ (.*)$/gm)].some(([, title = '']) => slugOf(title) === heading);
+    });
+    expect(dead.map(([link]) => link)).toEqual([]);
+  });
 });
+
+/** The anchor that a heading gets where Markdown is shown. */
+function slugOf(title: string): string {
+  return title
+    .toLowerCase()
+    .replace(/[^\p{L}\p{N} _-]/gu, '')
+    .replaceAll(' ', '-');
+}
 
 describe('pages', () => {
   const kinds = ['tutorial', 'how-to', 'reference', 'explanation'];

@@ -2,6 +2,7 @@
 import { alarmsPage } from './alarms.ts';
 import { apiPage } from './api.ts';
 import { commandsPage } from './commands.ts';
+import { documentsPage } from './documents.ts';
 import { eventsPage } from './events.ts';
 import { parametersPage } from './parameters.ts';
 
@@ -10,6 +11,7 @@ export async function referencePages(): Promise<Readonly<Record<string, string>>
     alarms: alarmsPage(),
     api: await apiPage(),
     commands: commandsPage(),
+    documents: documentsPage(),
     events: eventsPage(),
     parameters: parametersPage(),
   };

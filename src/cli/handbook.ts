@@ -27,7 +27,10 @@ export function register(program: Command): void {
   command
     .allowUnknownOption()
     .allowExcessArguments()
-    .addHelpText('after', `\nExample:\n  umberpan handbook boiling-point ${entries[0]?.example}`)
+    .addHelpText(
+      'after',
+      `\nExit codes: 0 done, 2 misused or outside the range.\n\nExample:\n  umberpan handbook boiling-point ${entries[0]?.example}`,
+    )
     .action(
       stopping((options: Json, { args: [typed] }) => {
         if (typed !== undefined) throw unknown(typed);

@@ -4,6 +4,7 @@ import { Command, CommanderError } from 'commander';
 import { register as check } from './check.ts';
 import { register as colour } from './colour.ts';
 import { register as compare } from './compare.ts';
+import { register as completion } from './completion.ts';
 import { register as doctor } from './doctor.ts';
 import { register as exporting } from './export.ts';
 import { register as field } from './field.ts';
@@ -41,6 +42,7 @@ const commands = [
   serve,
   trust,
   doctor,
+  completion,
 ];
 
 const { version } = createRequire(import.meta.url)('#package.json') as { version: string };

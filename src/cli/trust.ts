@@ -14,7 +14,15 @@ export function register(program: Command): void {
     .description('make a certificate authority of your own, for `serve --lan --https`')
     .option('--data <folder>', 'the data folder (or UMBERPAN_DATA)')
     .option('--json', 'as JSON')
-    .addHelpText('after', '\nNothing is installed: each device that is to trust it is told so by hand.')
+    .addHelpText(
+      'after',
+      `
+Nothing is installed: each device that is to trust it is told so by hand.
+Exit codes: 0 done, 1 the folder can't be written, 2 misused.
+
+Example:
+  umberpan trust --data ~/umberpan`,
+    )
     .action(trust);
 }
 

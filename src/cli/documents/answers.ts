@@ -1,0 +1,110 @@
+/** The documents of `umberpan colour`, `prime` and `handbook` with `--json`. */
+import { z } from '../../api/zod.ts';
+import { amount, cautionSchema, rangeSchema, rgbSchema } from './figures.ts';
+
+export const colourDocument = z
+  .strictObject({
+    format: z.literal('umberpan-colour-1'),
+    specific430: rangeSchema.describe('Absorbance at 430 nm, L/(g cm).'),
+    a430: rangeSchema,
+    ebc: rangeSchema,
+    srm: rangeSchema,
+    icumsa: rangeSchema,
+    hueIndex: amount,
+    drop: rgbSchema,
+    source: z.string(),
+  })
+  .meta({ id: 'ColourDocument' });
+
+const sugar = z.strictObject({
+  name: z.string(),
+  solids: rangeSchema,
+  sucrose: rangeSchema,
+  fermentable: rangeSchema,
+  specific430: rangeSchema,
+  hueIndex: amount,
+  minerals: z.strictObject({ sodiumGPerKg: rangeSchema, calciumGPerKg: rangeSchema }).nullable(),
+  pricePerKg: amount.nullable(),
+  stockKg: amount.nullable(),
+});
+
+export const primeDocument = z
+  .strictObject({
+    format: z.literal('umberpan-prime-1'),
+    request: z.strictObject({
+      volumeL: amount,
+      beerC: amount,
+      wishGPerL: amount,
+      vessel: z.string(),
+      bottleL: amount,
+      airPressurePa: amount,
+    }),
+    sugar,
+    residualGPerL: rangeSchema,
+    massKg: rangeSchema,
+    perBottleKg: rangeSchema,
+    reachedGPerL: rangeSchema,
+    reachedVolumes: rangeSchema,
+    gaugePaAt20C: rangeSchema,
+    gaugePaAt30C: rangeSchema,
+    abvAdded: rangeSchema,
+    ebcAdded: rangeSchema,
+    cautions: z.array(cautionSchema),
+    source: z.string(),
+  })
+  .meta({ id: 'PrimeDocument' });
+
+/** Further numbers of a property carry their units in their names, so the object stays open. */
+export const answerDocument = z
+  .looseObject({
+    value: z.union([amount, z.string()]).nullable(),
+    unit: z.string().describe('UCUM.'),
+    range: z.tuple([amount, amount]).optional(),
+    rangeMeans: z.string().optional(),
+    valid: z.string(),
+    source: z.string(),
+    mark: z.string(),
+    note: z.string().optional(),
+  })
+  .meta({ id: 'HandbookAnswer' });
+
+const input = z.strictObject({
+  flag: z.string(),
+  placeholder: z.string(),
+  meaning: z.string(),
+  required: z.boolean(),
+  usual: z.string().optional(),
+});
+
+export const propertiesDocument = z
+  .array(
+    z.strictObject({
+      name: z.string(),
+      meaning: z.string(),
+      unit: z.string(),
+      valid: z.string(),
+      source: z.string(),
+      mark: z.string(),
+      inputs: z.array(input),
+      example: z.string(),
+    }),
+  )
+  .meta({ id: 'HandbookList' });
+
+export const parametersDocument = z
+  .array(
+    z.strictObject({
+      name: z.string(),
+      meaning: z.string(),
+      mean: amount,
+      centre: amount,
+      sd: amount.describe('Of the value, or of its natural logarithm when the spread is lognormal.'),
+      spread: z.enum(['normal', 'lognormal']),
+      within: z.tuple([amount, amount]).optional(),
+      unit: z.string(),
+      source: z.string(),
+      mark: z.string(),
+      sdReason: z.string(),
+    }),
+  )
+  .meta({ id: 'ModelParameters' });
