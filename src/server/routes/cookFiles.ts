@@ -70,10 +70,10 @@ function readable(text: string, now: string) {
   const file = readCookFile(text, sha256);
   if (file.kind === 'refused') throw refusedLine(file.line, file.reason);
   const { cook, events, contents } = file;
-  const incoming = events.map(({ tServer = now, ...event }, place): Incoming => {
+  const incoming = events.map((event, place): Incoming => {
     const [fault] = faultsOfFiled(event);
     if (fault) throw refusedLine(place + 2, fault.message);
-    return { event, tServer, content: contents[place] };
+    return { event, tServer: event.tServer ?? now, content: contents[place] };
   });
   return { cook, begun: beginningOf(events), incoming };
 }

@@ -7,7 +7,7 @@ import { sampleBodies, sampleCook, sampleDevice } from '../../../test/sampleCook
 import { scratchFolder } from '../../../test/testServer.ts';
 import type { LogEvent } from '../../core/log/event.ts';
 import { damageOfNewestCook } from '../cooking/damage.ts';
-import { beginCook, findCook } from './cooks.ts';
+import { beginCook, findCook, takeInCook } from './cooks.ts';
 import { appendEvents, readEvents } from './events.ts';
 import { openDatabase } from './sqlite.ts';
 import { openStore } from './store.ts';
@@ -71,6 +71,29 @@ it('writes all of a batch or nothing', async () => {
   const fresh = Array.from({ length: 20 }, (_, s) => device.make('stir', {}, s));
   const batch = fresh.with(15, { ...events[3], tMono: 1 } as never).map((event) => ({ event, tServer }));
   expect(await appendEvents(db, cook, batch)).toEqual({ outcome: 'differs', place: 15 });
+  expect((await readEvents(db, cook)).events).toHaveLength(events.length);
+});
+
+it('refuses a new cook one of whose ids another cook has, and says which', async () => {
+  const { events, folder } = await storedCook(3);
+  const { db } = await open(folder);
+  const { cook, begun, events: others } = sampleCook(3);
+  const taken = others.with(7, { ...others[7], id: events[2].id });
+  const incoming = taken.map((event) => ({ event, tServer }));
+  expect(await takeInCook(db, begun, incoming)).toEqual({ outcome: 'differs', place: 7 });
+  expect(await findCook(db, cook)).toBeUndefined();
+});
+
+it('keeps once what a new cook says twice', async () => {
+  const { db } = await open(scratchFolder());
+  const { cook, begun, events } = sampleCook(3);
+  const incoming = [...events, events[4]].map((event) => ({ event, tServer }));
+  const taken = await takeInCook(db, begun, incoming);
+  expect(taken).toMatchObject({
+    outcome: 'stored',
+    stored: { length: events.length + 1 },
+    fresh: { length: events.length },
+  });
   expect((await readEvents(db, cook)).events).toHaveLength(events.length);
 });
 

@@ -66,54 +66,58 @@ export async function appendEvents(
 }
 
 async function append(transaction: Kysely<Tables>, cook: string, incoming: readonly Incoming[]): Promise<Appended> {
-  const there = await rowsById(transaction, incoming);
   const last = await lastEvent(transaction, cook);
-  const rows: EventRow[] = [];
+  // Of a new cook nothing is there, unless an id was taken by another cook, which the table itself refuses.
+  const there = last ? await rowsById(transaction, incoming) : new Map<string, EventRow>();
+  const [rows, stored, fresh]: [EventRow[], Stored[], Stored[]] = [[], [], []];
+  let seq = await lastPlace(transaction);
   let prevHash = last?.hash ?? chainStart;
   for (const [place, { event, tServer, content = canonicalJson(event) }] of incoming.entries()) {
-    const known = there.get(event.id);
-    if (known !== undefined && known.content !== content) throw new Differs(place);
-    if (known !== undefined) continue;
     const { id, kind } = event;
-    const hash = linkHash({ content, tServer, prevHash }, sha256);
-    // The store gives the place.
-    const row = { seq: 0, id, cook, kind, content, received: tServer, prevHash, hash };
+    const known = there.get(id);
+    if (known !== undefined && known.content !== content) throw new Differs(place);
+    const hash = known?.hash ?? linkHash({ content, tServer, prevHash }, sha256);
+    const row = known ?? { seq: ++seq, id, cook, kind, content, received: tServer, prevHash, hash };
+    const one = storedAs(event, row);
+    if (one) stored.push(one);
+    if (known) continue;
+    if (one) fresh.push(one);
     rows.push(row);
     there.set(id, row);
     prevHash = hash;
   }
-  await insert(transaction, rows);
-  for (const [place, seq] of (await seqsAfter(transaction, cook, last?.seq ?? 0)).entries()) rows[place].seq = seq;
-  if (rows.some(({ kind }) => kind === 'ended' || kind === 'correction')) await noteEnd(transaction, cook);
-  const stored = incoming.flatMap(({ event }) => storedAs(event, there.get(event.id) as EventRow) ?? []);
-  const fresh = new Set(rows.map(({ id }) => id));
-  return { outcome: 'stored', stored, fresh: stored.filter(({ id }) => fresh.delete(id)) };
+  try {
+    await insert(transaction, rows);
+  } catch (error) {
+    throw isTaken(error) ? new Differs(await placeOfTaken(transaction, cook, incoming)) : error;
+  }
+  const ofEnd = rows.filter(isOfEnd);
+  if (ofEnd.length > 0) await noteEnd(transaction, cook, last ? await rowsOfEnd(transaction, cook) : ofEnd);
+  return { outcome: 'stored', stored, fresh };
+}
+
+/** The highest place that was ever given: none is given twice. */
+async function lastPlace(transaction: Kysely<Tables>): Promise<number> {
+  const { rows } = await sql<{ place: number }>`
+    SELECT coalesce(max(seq), 0) AS place
+    FROM (SELECT seq FROM sqlite_sequence WHERE name = 'event' UNION ALL SELECT max(seq) FROM event)`.execute(
+    transaction,
+  );
+  return rows[0].place;
 }
 
 /** As raw text: the query builder would take longer to put a statement of so many values together than SQLite to run it. */
 async function insert(transaction: Kysely<Tables>, rows: readonly EventRow[]) {
   for (let at = 0; at < rows.length; at += rowsTogether) {
     const together = rows.slice(at, at + rowsTogether);
-    const columns = 'id, cook, kind, content, received, prevHash, hash';
-    const places = together.map(() => '(?, ?, ?, ?, ?, ?, ?)').join();
-    const values: string[] = [];
-    for (const { id, cook, kind, content, received, prevHash, hash } of together) {
-      values.push(id, cook, kind, content, received, prevHash, hash);
+    const columns = 'seq, id, cook, kind, content, received, prevHash, hash';
+    const places = together.map(() => '(?, ?, ?, ?, ?, ?, ?, ?)').join();
+    const values: unknown[] = [];
+    for (const { seq, id, cook, kind, content, received, prevHash, hash } of together) {
+      values.push(seq, id, cook, kind, content, received, prevHash, hash);
     }
     await transaction.executeQuery(CompiledQuery.raw(`INSERT INTO event (${columns}) VALUES ${places}`, values));
   }
-}
-
-/** Places of a cook's events after one, rising. */
-async function seqsAfter(transaction: Kysely<Tables>, cook: string, last: number): Promise<number[]> {
-  const rows = await transaction
-    .selectFrom('event')
-    .select('seq')
-    .where('cook', '=', cook)
-    .where('seq', '>', last)
-    .orderBy('seq')
-    .execute();
-  return rows.map(({ seq }) => seq);
 }
 
 export interface CookLog {
@@ -180,15 +184,36 @@ async function rowsById(db: Kysely<Tables>, incoming: readonly Incoming[]): Prom
   return new Map(rows.map((row) => [row.id, row]));
 }
 
-/** Brings the cook's row up to date with whether its log says that it ended. */
-async function noteEnd(transaction: Kysely<Tables>, cook: string) {
-  const rows = await transaction
+/** Whether an insert was refused because the id of an event is that of another. */
+function isTaken(error: unknown): boolean {
+  return error instanceof Error && error.message.includes('UNIQUE constraint failed: event.id');
+}
+
+/** Place of the first event whose id an event of another cook has. */
+async function placeOfTaken(db: Kysely<Tables>, cook: string, incoming: readonly Incoming[]): Promise<number> {
+  const there = await rowsById(db, incoming);
+  return incoming.findIndex(({ event }) => (there.get(event.id)?.cook ?? cook) !== cook);
+}
+
+function isOfEnd({ kind }: EventRow): boolean {
+  return kind === 'ended' || kind === 'correction';
+}
+
+function rowsOfEnd(db: Kysely<Tables>, cook: string): Promise<EventRow[]> {
+  return db
     .selectFrom('event')
     .selectAll()
     .where('cook', '=', cook)
     .where('kind', 'in', ['ended', 'correction'])
     .orderBy('seq')
     .execute();
+}
+
+/**
+ * Brings the cook's row up to date with whether its log says that it ended.
+ * @param rows all ends and corrections of the log
+ */
+async function noteEnd(transaction: Kysely<Tables>, cook: string, rows: readonly EventRow[]) {
   const ends = rows.filter(({ kind }) => kind === 'ended');
   if (ends.length === 0) return;
   // Which of several ends or corrections of an end holds, the whole log has to tell; one end alone speaks for itself.

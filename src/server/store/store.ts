@@ -87,6 +87,8 @@ const SETTINGS = [
   'busy_timeout = 2000',
   'journal_mode = WAL',
   'synchronous = FULL',
+  // 32 MiB, so that the events of a long cook go in without pages being written that will change again.
+  'cache_size = -32768',
   'foreign_keys = ON',
   'trusted_schema = OFF',
 ];
