@@ -1,7 +1,9 @@
 // Programs of other makers that stand in for a kitchen's instruments, for tests: MQTT clients, serial lines, a client of HTTP. Each ends with its test.
 import { execFile, execFileSync, spawn } from 'node:child_process';
 import { closeSync, openSync, writeSync } from 'node:fs';
+import { createServer } from 'node:net';
 import { promisify } from 'node:util';
+import { Aedes } from 'aedes';
 import { connectAsync } from 'mqtt';
 import { onTestFinished, type TestContext } from 'vitest';
 
@@ -19,9 +21,25 @@ function isInstalled(program: string): boolean {
   }
 }
 
-export interface Broker {
+interface Broker {
   readonly address: string;
   readonly signedIn: { readonly username: string; readonly password: string };
+}
+
+/** A broker on a port of its own, with one user. */
+export async function broker(): Promise<Broker> {
+  const aedes = await Aedes.createBroker({
+    authenticate: (_, user, password, done) => done(null, user === 'pan' && String(password) === 'plum'),
+  });
+  const server = createServer(aedes.handle);
+  await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
+  const address = `mqtt://127.0.0.1:${(server.address() as { port: number }).port}`;
+  const signedIn = { username: 'pan', password: 'plum' };
+  onTestFinished(async () => {
+    await new Promise<void>((resolve) => aedes.close(() => resolve()));
+    server.close();
+  });
+  return { address, signedIn };
 }
 
 /** A thermometer that publishes to one topic, and has left a will with the broker. */

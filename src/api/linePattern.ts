@@ -15,17 +15,24 @@ export function patternTrouble(pattern: string): string | undefined {
   return undefined;
 }
 
-/** @returns what stands where the pattern has the number; undefined when the line is not of that form */
+/**
+ * Blanks are made single ones first: beside two stars and the number there is then nothing of open length, and no line of
+ * 200 characters keeps the search longer than their third power.
+ *
+ * @returns what stands where the pattern has the number; undefined when the line is not of that form
+ */
 export function textInLine(pattern: string): (line: string) => string | undefined {
-  const parts = pattern.trim().split(/(\{\}|\*|\s+)/);
+  const parts = singleBlanks(pattern.trim()).split(/(\{\}|\*)/);
   const source = parts.map((part) => {
     if (part === '{}') return '([^\\s,;]+?)';
     if (part === '*') return '.*?';
-    return part.trim() === '' ? (part === '' ? '' : '\\s+') : part.replaceAll(/[.*+?^${}()|[\]\\]/g, '\\$&');
+    return part.replaceAll(/[.*+?^${}()|[\]\\]/g, '\\$&');
   });
-  const form = new RegExp(`^\\s*${source.join('')}\\s*$`);
-  return (line) => form.exec(line)?.[1];
+  const form = new RegExp(`^ ?${source.join('')} ?$`);
+  return (line) => form.exec(singleBlanks(line))?.[1];
 }
+
+const singleBlanks = (text: string): string => text.replaceAll(/\s+/g, ' ');
 
 /** Takes text piece by piece and tells each line once it is whole; what is longer than a line is passed over. */
 export function lineReader(told: (line: string) => void): (piece: string) => void {

@@ -131,7 +131,9 @@ describe.skipIf(!executablePath)('a cook in a browser', () => {
       const events = await server.events(cook);
       expect(events.map(({ kind }) => kind)).toEqual(['begun', ...Array.from({ length: 50 }, () => 'note')]);
       expect(events.map(({ deviceSeq }) => deviceSeq)).toEqual(events.map((_, place) => place + 1));
-      expect(events.at(-1)?.clockOffsetMs ?? 0).toBeLessThan(50);
+      // One machine, one clock: what the device takes its own to be off by lies within the error that it states.
+      const { clockOffsetMs, clockErrMs } = events.at(-1) ?? {};
+      expect(Math.abs(clockOffsetMs ?? 0)).toBeLessThanOrEqual(clockErrMs ?? 0);
     });
 
     it('is written by one tab at a time, and read by the others', async () => {

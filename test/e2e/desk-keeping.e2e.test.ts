@@ -4,6 +4,7 @@ import type { KitRecord } from '../../src/api/kit.ts';
 import type { PlanRecord } from '../../src/api/plan.ts';
 import { defaultKit } from '../../src/core/pan/kit.ts';
 import { field, noBrowser, pages, planned, says } from './openPage.ts';
+import { startCook } from './startCook.ts';
 
 const amounts = '.results .amounts';
 
@@ -177,12 +178,7 @@ describe.skipIf(noBrowser)('the Desk', () => {
     expect(second?.id).not.toBe(first?.id);
 
     await page.goto('/stove/cook');
-    // The list grows shorter as it is ticked.
-    const unticked = page.locator('.checks input:not(:checked)');
-    await unticked.first().waitFor();
-    while ((await unticked.count()) > 0) await unticked.first().click();
-    await page.getByRole('button', { name: 'Start the cook' }).click();
-    await page.waitForURL(/stove\/cook\/./);
+    await startCook(page);
     await expect.poll(() => plansOfCooks(server.address)).toEqual([second?.id]);
     expect(complaints).toEqual([]);
   });

@@ -101,7 +101,7 @@ describe.skipIf(!executablePath)('a phone on the home network', () => {
     for (const each of [keeper, { complaints }, guest]) expect(each.complaints).toEqual([]);
 
     await keeper.page.getByRole('button', { name: 'Let Phone at the stove out' }).click();
-    await page.locator('[data-role=link][data-state="not let in"]').waitFor({ timeout: 5000 });
+    await page.locator('[data-role=link][data-state="not let in"]').waitFor();
     await says(page, '.standing-line', /not let in/);
 
     // What is done now stays on the phone, until a code that another tab is opened with lets it in again.

@@ -332,34 +332,36 @@ describe.skipIf(noBrowser)('the Glass', () => {
     expect((await kept()).version).toBe(3);
   });
 
-  it.each([
-    [360, 'light'],
-    [768, 'dark'],
-    [1440, 'light'],
-    [1440, 'dark'],
-  ] as const)(
-    'at %i px in %s axe objects to nothing, nothing scrolls sideways, targets are 48 px',
-    async (width, colorScheme) => {
-      const { page } = await open({ at: 'glass', ownServer: true, colorScheme, viewport: { width, height: 800 } });
-      await putInAfter(page, lotOf('Plum shards', 8));
-      await page.getByText('Kettle, water, glass and bottling').click();
-      await page.getByText('Alkali, fermentability, price').click();
-      await page.getByText('By which formulas').click();
-      await page.getByText('Which sugars may be taken, and how much').click();
-      await field(page, 'Bottled on').fill('2027-12-20');
-      await field(page, 'Carbonation wished').fill('9 vol');
-      await page.getByRole('button', { name: 'Keep this glass' }).click();
-      await field(page, 'Tasted on').waitFor();
-      await field(page, 'Beer colour').fill('30');
-      await page.getByRole('button', { name: 'Find' }).click();
-      await page.locator('.way').first().waitFor();
+  it('axe objects to nothing, nothing scrolls sideways and targets are 48 px, on a phone, a tablet and a screen, in light and dark', async () => {
+    const { page } = await open({ at: 'glass', ownServer: true });
+    await putInAfter(page, lotOf('Plum shards', 8));
+    await page.getByText('Kettle, water, glass and bottling').click();
+    await page.getByText('Alkali, fermentability, price').click();
+    await page.getByText('By which formulas').click();
+    await page.getByText('Which sugars may be taken, and how much').click();
+    await field(page, 'Bottled on').fill('2027-12-20');
+    await field(page, 'Carbonation wished').fill('9 vol');
+    await page.getByRole('button', { name: 'Keep this glass' }).click();
+    await field(page, 'Tasted on').waitFor();
+    await field(page, 'Beer colour').fill('30');
+    await page.getByRole('button', { name: 'Find' }).click();
+    await page.locator('.way').first().waitFor();
+    for (const [width, colorScheme] of [
+      [360, 'light'],
+      [768, 'dark'],
+      [1440, 'light'],
+      [1440, 'dark'],
+    ] as const) {
+      const at = `${width} px, ${colorScheme}`;
+      await page.setViewportSize({ width, height: 800 });
+      await page.emulateMedia({ colorScheme });
       await page.waitForTimeout(700);
-      expect(await objections(page)).toEqual([]);
+      expect(await objections(page), at).toEqual([]);
       const [wide, room] = await page.evaluate(() => {
         const { scrollWidth, clientWidth } = document.documentElement;
         return [scrollWidth, clientWidth] as const;
       });
-      expect(wide).toBeLessThanOrEqual(room);
+      expect(wide, at).toBeLessThanOrEqual(room);
       const low = await page
         .locator(
           'button:visible, .button:visible, select:visible, summary:visible, input:visible:not([type=checkbox]), .tick',
@@ -367,9 +369,9 @@ describe.skipIf(noBrowser)('the Glass', () => {
         .evaluateAll((all) =>
           all.filter((each) => each.getBoundingClientRect().height < 47.5).map((each) => each.outerHTML),
         );
-      expect(low).toEqual([]);
-    },
-  );
+      expect(low, at).toEqual([]);
+    }
+  });
 
   it('can be used by keyboard alone, and shows where the focus is', async () => {
     const { page } = await open({ at: 'glass', ownServer: true });

@@ -40,7 +40,11 @@ export function authorityFinding(folder: string, nowMs: number): Finding {
   const name = 'Certificate';
   try {
     const authority = readAuthority(folder);
-    if (!authority) return well(name, 'none: phones reach it over plain http (`umberpan trust` makes one)');
+    if (!authority)
+      return well(
+        name,
+        'none: phones reach it over plain http, where no browser keeps the screen on, opens the page without the network or reaches Bluetooth (`umberpan trust` makes one)',
+      );
     const day = authority.ends.toISOString().slice(0, 10);
     return authority.ends.getTime() - nowMs > soonMs
       ? well(name, `the authority counts until ${day}`)

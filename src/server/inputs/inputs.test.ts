@@ -1,9 +1,7 @@
 // Real peers feed a cook: other MQTT clients by way of a broker, lines written to the far end of a serial line, and a client of HTTP.
-import { createServer } from 'node:net';
-import { Aedes } from 'aedes';
-import { describe, expect, it, onTestFinished } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { listeningServer } from '../../../test/liveServer.ts';
-import { type Broker, curl, libraryPeer, mosquittoPeer, needs, pythonLine, socatLine } from '../../../test/peers.ts';
+import { broker, curl, libraryPeer, mosquittoPeer, needs, pythonLine, socatLine } from '../../../test/peers.ts';
 import { sampleCook } from '../../../test/sampleCook.ts';
 import { scratchFolder, testServer } from '../../../test/testServer.ts';
 import type { InputRecord } from '../../api/input.ts';
@@ -48,22 +46,6 @@ async function listen(app: App, payload: object) {
   const answer = await app.inject({ method: 'POST', url: '/api/inputs', payload });
   expect(answer.statusCode, answer.body).toBe(201);
   return answer.json().id as string;
-}
-
-/** A broker on a port of its own, with one user. */
-async function broker(): Promise<Broker> {
-  const aedes = await Aedes.createBroker({
-    authenticate: (_, user, password, done) => done(null, user === 'pan' && String(password) === 'plum'),
-  });
-  const server = createServer(aedes.handle);
-  await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
-  const address = `mqtt://127.0.0.1:${(server.address() as { port: number }).port}`;
-  const signedIn = { username: 'pan', password: 'plum' };
-  onTestFinished(async () => {
-    await new Promise<void>((resolve) => aedes.close(() => resolve()));
-    server.close();
-  });
-  return { address, signedIn };
 }
 
 const mqttInput = (address: string) => ({

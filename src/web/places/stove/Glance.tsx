@@ -63,7 +63,15 @@ export function GlanceDetail({ view, mode }: Pick<GlanceProps, 'view' | 'mode'>)
   );
 }
 
-function readingWords({ reading, timeS, overdue }: View, mode: GlanceProps['mode'], unit: TemperatureUnit): string {
+function readingWords(
+  { reading, apart, timeS, overdue }: View,
+  mode: GlanceProps['mode'],
+  unit: TemperatureUnit,
+): string {
+  if (apart) {
+    const both = apart.probes.map(({ probe, valueC }) => `“${probe}” ${inUnit(valueC, unit).toFixed(1)} °${unit}`);
+    return `Two thermometers: ${both.join(', ')}.`;
+  }
   if (!reading) return 'No reading yet: the model stands alone.';
   const name = mode === 'rehearsal' ? 'Simulated thermometer' : reading.byHand ? 'Read by hand' : 'Thermometer';
   const value = reading.valueC === null ? 'no number' : `${inUnit(reading.valueC, unit).toFixed(1)} °${unit}`;

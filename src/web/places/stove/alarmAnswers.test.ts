@@ -13,9 +13,9 @@ it('asks which of two thermometers that disagree is right, with what each shows,
   };
   const say = vi.fn();
   const answers = alarmAnswers({ reading: undefined, apart } as unknown as View, { say } as unknown as Acts, 'F');
-  expect(answers.probesApart?.map(({ label }) => label)).toEqual([
-    '“couple” is right: 268 °F',
-    '“pan” is right: 274 °F',
+  expect(answers.probesApart?.map(({ label, of }) => [label, of])).toEqual([
+    ['268 °F is right', 'couple'],
+    ['274 °F is right', 'pan'],
   ]);
   answers.probesApart?.[1]?.onAnswer();
   expect(say.mock.calls).toEqual([

@@ -16,8 +16,9 @@ export function alarmActions(acts: Acts): AlarmActions {
 /** What the cook can answer, beside having seen it. */
 export function alarmAnswers({ reading, apart }: View, acts: Acts, unit: TemperatureUnit): AlarmAnswers {
   /** Who answers has seen it. */
-  const answer = (alarm: AlarmId, label: string, say: () => void) => ({
+  const answer = (alarm: AlarmId, label: string, say: () => void, of?: string) => ({
     label,
+    of,
     onAnswer: () => {
       acts.say('seen', { alarm });
       say();
@@ -31,8 +32,11 @@ export function alarmAnswers({ reading, apart }: View, acts: Acts, unit: Tempera
     unattended: [answer('unattended', 'I am here', () => acts.say('here', {}))],
     probeDoubtful: probe === undefined ? [] : [answer('probeDoubtful', 'The thermometer is right', vouch)],
     probesApart: (apart?.probes ?? []).map((shown) =>
-      answer('probesApart', `“${shown.probe}” is right: ${degrees(shown.valueC, unit)}`, () =>
-        acts.say('vouched', { probe: shown.probe }),
+      answer(
+        'probesApart',
+        `${degrees(shown.valueC, unit)} is right`,
+        () => acts.say('vouched', { probe: shown.probe }),
+        shown.probe,
       ),
     ),
     unitMixUp:

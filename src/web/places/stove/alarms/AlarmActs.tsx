@@ -10,9 +10,14 @@ export interface AlarmActions {
   putAside(alarm: AlarmId, forS: number, reason: AsideReason): void;
 }
 
-export type AlarmAnswers = Readonly<
-  Partial<Record<AlarmId, readonly { readonly label: string; readonly onAnswer: () => void }[]>>
->;
+export type AlarmAnswers = Readonly<Partial<Record<AlarmId, readonly AlarmAnswer[]>>>;
+
+interface AlarmAnswer {
+  readonly label: string;
+  /** What it is said of, where there are several: a thermometer's name, of any length. */
+  readonly of?: string | undefined;
+  readonly onAnswer: () => void;
+}
 
 interface AlarmActsProps {
   readonly shown: ShownAlarm;
@@ -46,9 +51,9 @@ export function AlarmActs({ shown: { id, state }, actions, answers, reason }: Al
   return (
     <div className="alarm-acts">
       {state.on &&
-        answers[id]?.map(({ label, onAnswer }) => (
-          <button key={label} type="button" className="main" onClick={guarded(onAnswer)}>
-            {label}
+        answers[id]?.map(({ label, of, onAnswer }) => (
+          <button key={of ?? label} type="button" className="main" onClick={guarded(onAnswer)}>
+            <span>{label}</span> {of && <span className="alarm-answer-of">{of}</span>}
           </button>
         ))}
       <button

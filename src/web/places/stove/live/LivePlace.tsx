@@ -82,7 +82,7 @@ function Waiting({ live }: { readonly live: Live }) {
     <div className="preparing">
       <p role="status">
         {live.link?.state === 'live'
-          ? 'The server does not know this cook, and neither does this device.'
+          ? 'The log is here; the twin catches up with it.'
           : 'Waiting for the log of this cook.'}
       </p>
       <p>
