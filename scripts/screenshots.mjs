@@ -35,6 +35,8 @@ try {
     const page = await browser.newPage({ viewport: { width, height }, colorScheme: 'light' });
     await page.goto(address);
     await page.locator('.pan-figure .band-edges').waitFor();
+    // The field is painted coarse at first, and tells last how sure its colours are.
+    await page.getByText('how sure, in a moment').waitFor({ state: 'detached', timeout: 180_000 });
     await page.waitForTimeout(1500);
     await page.screenshot({ path: join(images, file) });
     console.log(`docs/images/${file}`);

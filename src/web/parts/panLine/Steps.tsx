@@ -57,7 +57,8 @@ export function StepBands({ picture, layout, unit }: StepsProps) {
         const step = picture.plan.steps[i];
         if (!step || !['invert', 'brown', 'roast', 'cast'].includes(kind)) return null;
         const [low, high] = step.bandC;
-        const width = x(endS) - x(startS);
+        // A step that is about to begin has not ended yet.
+        const width = Math.max(0, x(endS) - x(startS));
         return (
           <g key={startS}>
             <rect className="step-band" x={x(startS)} y={y(high)} width={width} height={y(low) - y(high)} />

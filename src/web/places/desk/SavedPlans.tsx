@@ -1,5 +1,6 @@
 /** Plans that are saved, to open or delete. */
 import type { PlanRecord } from '../../../api/plan.ts';
+import { dayText } from '../../parts/dayText.ts';
 import { grams } from '../../parts/figures.ts';
 
 interface SavedPlansProps {
@@ -30,7 +31,7 @@ export function SavedPlans({ plans, openId, onOpen, onRemove }: SavedPlansProps)
               >
                 <strong>{request.name}</strong>
                 <span className="small quiet">
-                  {grams(request.massKg)} g, {request.form}, {request.route}, {new Date(created).toLocaleDateString()}
+                  {grams(request.massKg)} g, {request.form}, {request.route}, {dayText(created)}
                 </span>
               </a>
               <button type="button" className="plain" onClick={() => onRemove(plan)}>

@@ -3,6 +3,7 @@ import type { WhenAdded } from '../../../core/beer/glass.ts';
 import type { KeptDose } from '../../../core/beer/keptGlass.ts';
 import { knownOf } from '../../../core/lot/known.ts';
 import { Choice } from '../../parts/Choice.tsx';
+import { dayText } from '../../parts/dayText.ts';
 import { SheetField } from '../../parts/SheetField.tsx';
 import { AlkaliFields } from './AlkaliFields.tsx';
 import { colourPrints, extractPrints } from './printedAs.ts';
@@ -46,7 +47,7 @@ export function DoseForm({ hand, dose, at }: DoseProps) {
         onChoose={(id) => chooseSugar(at, id === 'bought' ? newBoughtSugar : sugarOfShelf(id))}
       />
       {sugar.kind === 'bought' && <BoughtFields hand={hand} at={at} />}
-      <div className="glass-pairs">
+      <div className="glass-pairs dose-when">
         <SheetField {...field} field={`doses.${at}.mass`} hint={stockHint(dose, lot, massShown(units))} />
         <Choice label="When" value={added} options={times} onChoose={(when) => changeDose(at, { added: when })} />
       </div>
@@ -79,13 +80,14 @@ function BoughtFields({ hand, at }: Omit<DoseProps, 'dose'>) {
       />
       <SheetField {...field} field={`doses.${at}.extract`} />
       <Choice
+        wide
         label="Colour as"
         value={as.colour}
         options={namesOf(colourPrints)}
         onChoose={(colour) => printedAs({ colour })}
       />
       <SheetField {...field} field={`doses.${at}.colour`} />
-      <SheetField {...field} field={`doses.${at}.inverted`} wide />
+      <SheetField {...field} field={`doses.${at}.inverted`} />
     </div>
   );
 }
@@ -95,7 +97,7 @@ function namesOf<Key extends string>(prints: Readonly<Record<Key, { readonly nam
 }
 
 function lotName({ name, madeAt }: ShelfLot['lot']): string {
-  return `${name}, ${new Date(madeAt).toLocaleDateString()}`;
+  return `${name}, ${dayText(madeAt)}`;
 }
 
 function stockHint({ massKg }: KeptDose, lot: ShelfLot | undefined, show: (kg: number) => string): string | undefined {

@@ -1,5 +1,6 @@
 /** Glasses that are kept, to open. */
 import type { GlassRecord } from '../../../api/glass.ts';
+import { dayText } from '../../parts/dayText.ts';
 import { dayWords } from './days.ts';
 
 interface KeptGlassesProps {
@@ -16,9 +17,7 @@ export function KeptGlasses({ glasses, openId, onOpen }: KeptGlassesProps) {
       <ul>
         {glasses.map((record) => {
           const { id, glass, created } = record;
-          const when = glass.bottledOn
-            ? `bottled ${dayWords(glass.bottledOn)}`
-            : new Date(created).toLocaleDateString();
+          const when = glass.bottledOn ? `bottled ${dayWords(glass.bottledOn)}` : dayText(created);
           return (
             <li key={id}>
               <a

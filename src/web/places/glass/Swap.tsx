@@ -55,12 +55,13 @@ export function Swap({ hand, glass }: { readonly hand: GlassHand; readonly glass
           />
         )}
         <Choice
+          wide
           label="This one"
           value={other.id}
           options={others.map(({ id, name }) => [id, name])}
           onChoose={setWanted}
         />
-        <Choice label="At equal" value={equal} options={equals} onChoose={setEqual} />
+        <Choice wide label="At equal" value={equal} options={equals} onChoose={setEqual} />
       </div>
       <div role="status">
         {found?.kind === 'dosed' && (

@@ -63,7 +63,9 @@ function Page({ address }: { readonly address: string }) {
   return (
     <>
       <p className="screen">
-        <Link href="/guide">Guide</Link>
+        <Link href="/guide" className="back">
+          Guide
+        </Link>
       </p>
       {page === 'none' ? (
         <p>There is no such page in the guide.</p>

@@ -3,6 +3,7 @@ import { Link } from 'wouter';
 import { type CheckKind, checkKinds } from '../../../core/learn/checks/check.ts';
 import { checkWords } from '../../../core/learn/words.ts';
 import type { Learned } from '../../../core/pan/learned.ts';
+import { dayText } from '../../parts/dayText.ts';
 
 const tells: Readonly<Record<CheckKind, string>> = {
   boilingWater: 'how far the thermometer is off; 5 min',
@@ -25,9 +26,7 @@ export function CheckList({ id, learned }: { readonly id: string; readonly learn
             <Link href={`/kit/${id}/check/${kind}`}>
               <strong>{checkWords[kind]}</strong>
               <span className="small quiet">{tells[kind]}</span>
-              <span className="small done">
-                {last ? `✓ done${last.at ? ` ${new Date(last.at).toLocaleDateString()}` : ''}` : 'not done'}
-              </span>
+              <span className="small done">{last ? `✓ done${last.at ? ` ${dayText(last.at)}` : ''}` : 'not done'}</span>
             </Link>
           </li>
         );

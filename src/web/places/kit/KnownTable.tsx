@@ -48,7 +48,7 @@ function Row({ known }: { readonly known: KnownNumber }) {
       </th>
       <td>{rangeText(name, stated)}</td>
       <td>
-        {isLearned ? <strong>{rangeText(name, now)}</strong> : <span className="quiet">as any</span>}
+        {isLearned ? <strong>{rangeText(name, now)}</strong> : <span className="quiet as-any">as any</span>}
         <span className="narrow-only">
           <RangeBar before={stated} after={now} />
         </span>

@@ -2,6 +2,7 @@
 import type { CheckKind } from '../../../core/learn/checks/check.ts';
 import { checkWords } from '../../../core/learn/words.ts';
 import type { Learned, Lesson } from '../../../core/pan/learned.ts';
+import { dayText } from '../../parts/dayText.ts';
 import { useKeptCooks } from './useKeptCooks.ts';
 
 export function Lessons({ learned }: { readonly learned: Learned | undefined }) {
@@ -23,7 +24,7 @@ export function Lessons({ learned }: { readonly learned: Learned | undefined }) 
               <strong>{nameOf(lesson)}</strong>
               <span className="small quiet">
                 {lesson.kind === 'check' ? 'check' : 'cook'}
-                {lesson.at && `, ${new Date(lesson.at).toLocaleDateString()}`}, {lesson.observations} readings
+                {lesson.at && `, ${dayText(lesson.at)}`}, {lesson.observations} readings
               </span>
             </li>
           ))}

@@ -1,5 +1,6 @@
 /** One lot: what it is, what is known of it, and what can be done with it. */
 import { Link } from 'wouter';
+import { dayText } from '../../parts/dayText.ts';
 import { Unreached } from '../../parts/Unreached.tsx';
 import { useTitle } from '../../parts/useTitle.ts';
 import { reachOf } from '../../records/reach.ts';
@@ -11,7 +12,7 @@ import { LetDownSection } from './keep/LetDownSection.tsx';
 import { LotActs } from './LotActs.tsx';
 import { Measure } from './measure/Measure.tsx';
 import { StockSection } from './StockSection.tsx';
-import { ageOf, dayOf, formWords, massWords, originWords, type Shown, shareLeft, shownOf, toneOf } from './shown.ts';
+import { ageOf, formWords, massWords, originWords, type Shown, shareLeft, shownOf, toneOf } from './shown.ts';
 import { Taste } from './taste/Taste.tsx';
 import { useNotes } from './useNotes.tsx';
 
@@ -63,12 +64,12 @@ function LotShown({ shown }: { readonly shown: Shown }) {
             {known.stock.usedUp ? 'left: used up' : `left of ${massWords(known.madeKg.mid)}`}
           </p>
           <p className="quiet">
-            {formWords[lot.form]}, {originWords[lot.origin]}, {dayOf(lot.madeAt)}, {ageOf(lot.madeAt, new Date())}
+            {formWords[lot.form]}, {originWords[lot.origin]}, {dayText(lot.madeAt)}, {ageOf(lot.madeAt, new Date())}
           </p>
           {lot.origin === 'rehearsed' && (
             <p className="rehearsed-note">A rehearsal: poured from a simulated pan. There is nothing in this jar.</p>
           )}
-          {removed !== null && <p role="alert">It was taken off the shelf on {dayOf(removed)}.</p>}
+          {removed !== null && <p role="alert">It was taken off the shelf on {dayText(removed)}.</p>}
           <LotActs shown={shown} />
         </div>
       </header>

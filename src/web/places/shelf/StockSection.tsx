@@ -3,9 +3,10 @@ import { useState } from 'react';
 import { lotMassKg } from '../../../core/lot/lot.ts';
 import { longestWhy, type Stocked } from '../../../core/lot/note.ts';
 import { Choice } from '../../parts/Choice.tsx';
+import { dayText } from '../../parts/dayText.ts';
 import { Field } from '../../parts/Field.tsx';
 import { readWeight } from '../stove/setting/lotFields.ts';
-import { dayOf, massWords, type Shown } from './shown.ts';
+import { massWords, type Shown } from './shown.ts';
 import type { Notes } from './useNotes.tsx';
 
 type How = Stocked['how'];
@@ -41,7 +42,7 @@ export function StockSection({ shown, notes }: StockProps) {
               <li key={record.id}>
                 <span>
                   <strong>{massWords(kg)}</strong> {done[how]}
-                  {why !== '' && `: ${why}`} <span className="small quiet">{dayOf(at)}</span>
+                  {why !== '' && `: ${why}`} <span className="small quiet">{dayText(at)}</span>
                 </span>
                 <button type="button" className="plain" onClick={() => notes.remove(record)}>
                   Take away<span className="unseen"> this entry of {massWords(kg)}</span>

@@ -38,10 +38,6 @@ export const originWords = {
   told: 'written in by hand',
 } as const;
 
-export function dayOf(at: string): string {
-  return new Date(at).toLocaleDateString(undefined, { day: 'numeric', month: 'long', year: 'numeric' });
-}
-
 /** `today`, `12 days`, `5 months`, `2 years`. */
 export function ageOf(madeAt: string, now: Date): string {
   const days = Math.floor((now.getTime() - Date.parse(madeAt)) / 86_400_000);

@@ -3,11 +3,11 @@ import { Link } from 'wouter';
 import type { LikedCook } from '../../../../core/beer/liked.ts';
 import { a430FromEbc } from '../../../../core/colour/scales.ts';
 import { Drop } from '../../../parts/Drop.tsx';
+import { dayText } from '../../../parts/dayText.ts';
 import { clock, ebcOf } from '../../../parts/figures.ts';
 import { likelyHueIndex } from '../../../parts/syrupPaint.ts';
 import { countsText, likingText } from '../liked/likedWords.ts';
 import { MiniLine } from './MiniLine.tsx';
-import { dayText } from './search.ts';
 import type { Entry } from './useBook.ts';
 
 interface CookRowProps {

@@ -1,5 +1,6 @@
 /** Which cooks are listed, and in which order. */
 import type { LikedCook } from '../../../../core/beer/liked.ts';
+import { dayText } from '../../../parts/dayText.ts';
 import type { Entry } from './useBook.ts';
 
 export const shownKinds = ['all', 'live', 'rehearsal'] as const;
@@ -26,8 +27,4 @@ export function ordered(
   if (order === 'newest') return entries;
   const middle = ({ cook }: Entry): number => liked(cook.id)?.liking.mid ?? -1;
   return entries.toSorted((a, b) => middle(b) - middle(a));
-}
-
-export function dayText(begun: string): string {
-  return new Date(begun).toLocaleDateString('en-GB', { day: 'numeric', month: 'long', year: 'numeric' });
 }

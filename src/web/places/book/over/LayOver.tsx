@@ -2,9 +2,9 @@
 import { useState } from 'react';
 import { Link, useSearch } from 'wouter';
 import { Choice } from '../../../parts/Choice.tsx';
+import { dayText } from '../../../parts/dayText.ts';
 import { stepNames } from '../../../parts/stepNames.ts';
 import { useTitle } from '../../../parts/useTitle.ts';
-import { dayText } from '../list/search.ts';
 import { useBook } from '../list/useBook.ts';
 import { Differences } from './Differences.tsx';
 import { Explain } from './Explain.tsx';
@@ -23,7 +23,9 @@ export default function LayOver() {
     <main id="main" className="book">
       <header className="book-head">
         <p>
-          <Link href="/book">Book</Link>
+          <Link href="/book" className="back">
+            Book
+          </Link>
         </p>
         <h1>Laid over one another</h1>
       </header>

@@ -49,7 +49,8 @@ export function OverPicture({ cooks, alignment }: OverPictureProps) {
       <div ref={frame} className="over-frame" {...pan.drag}>
         <svg width={width} height={height} role="img" aria-label={`Temperatures of ${cooks.length} cooks over time`}>
           <Degrees y={y} right={right} />
-          <Clip left={left} right={right} top={0} bottom={height}>
+          {/* Half a figure beyond the first minute. */}
+          <Clip left={left - 5} right={right} top={0} bottom={height}>
             <g ref={pan.moving} transform={`translate(${pan.offsetPx} 0)`}>
               {minutes.map((minute) => (
                 <text key={minute} x={x(minute * 60)} y={axis - 4} textAnchor="middle">

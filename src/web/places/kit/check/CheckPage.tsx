@@ -27,7 +27,9 @@ export function CheckPage({ hand, kind }: { readonly hand: KitHand; readonly kin
     <main id="main" className="kit check">
       <header className="kit-head">
         <p>
-          <Link href={`/kit/${record.id}`}>{record.kit.name}</Link>
+          <Link href={`/kit/${record.id}`} className="back">
+            {record.kit.name}
+          </Link>
         </p>
         <h1>{checkWords[known]}</h1>
       </header>

@@ -41,7 +41,9 @@ export function ImportPage({ hand }: { readonly hand: KitHand }) {
     <main id="main" className="kit import">
       <header className="kit-head">
         <p>
-          <Link href={`/kit/${record.id}`}>{record.kit.name}</Link>
+          <Link href={`/kit/${record.id}`} className="back">
+            {record.kit.name}
+          </Link>
         </p>
         <h1>Import a cook</h1>
         <p className="quiet">

@@ -1,5 +1,6 @@
 /** Learning from a cook: which one, what the fit says of it, what it changes; kept only when the person says so. */
 import { Link } from 'wouter';
+import { dayText } from '../../../parts/dayText.ts';
 import { useTitle } from '../../../parts/useTitle.ts';
 import { type CookListed, useKeptCooks } from '../useKeptCooks.ts';
 import type { KitHand } from '../useKitInHand.ts';
@@ -18,11 +19,17 @@ export function LearnPage({ hand, cookId }: LearnPageProps) {
   return (
     <main id="main" className="kit learn">
       <header className="kit-head">
-        <p>{record && <Link href={`/kit/${record.id}`}>{record.kit.name}</Link>}</p>
+        <p>
+          {record && (
+            <Link href={`/kit/${record.id}`} className="back">
+              {record.kit.name}
+            </Link>
+          )}
+        </p>
         <h1>{cook ? `Learn from ${cook.name}` : 'Learn from a cook'}</h1>
         {cook && (
           <p className="quiet">
-            {new Date(cook.beganAt).toLocaleString()}
+            {dayText(cook.beganAt)}
             {cook.where === 'device' && ', on this device alone'}
           </p>
         )}
@@ -70,7 +77,7 @@ function CookChoice({ cooks, isPending, kitId, learned, missing }: CookChoicePro
             <li key={id}>
               <Link href={`/kit/${kitId}/learn/${id}`}>
                 <strong>{name}</strong>
-                <span className="small quiet">{new Date(beganAt).toLocaleString()}</span>
+                <span className="small quiet">{dayText(beganAt)}</span>
                 <span className="small">{learned.includes(id) ? '✓ learned from' : stateOf(cook)}</span>
               </Link>
             </li>

@@ -1,7 +1,8 @@
 /** Measurements that are kept: what each comes to by itself, by which way, and when. */
 import type { Beforehand } from '../../../../core/lot/known.ts';
 import type { Measured } from '../../../../core/lot/note.ts';
-import { dayOf, type Shown } from '../shown.ts';
+import { dayText } from '../../../parts/dayText.ts';
+import type { Shown } from '../shown.ts';
 import type { Notes } from '../useNotes.tsx';
 import { methodWords } from './methods.ts';
 import { resultWords } from './resultWords.ts';
@@ -28,14 +29,14 @@ export function MeasuredList({ shown, known, notes }: ListProps) {
               <span>
                 <strong>{result.kind === 'says' ? result.value : 'nothing'}</strong>{' '}
                 <span className="small quiet">
-                  {result.kind === 'says' ? result.range : result.why}; {name}, {dayOf(at)}
+                  {result.kind === 'says' ? result.range : result.why}; {name}, {dayText(at)}
                 </span>
               </span>
               <button type="button" className="plain" onClick={() => notes.remove(record)}>
                 Take away
                 <span className="unseen">
                   {' '}
-                  {name} of {dayOf(at)}
+                  {name} of {dayText(at)}
                 </span>
               </button>
             </li>

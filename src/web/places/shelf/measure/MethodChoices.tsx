@@ -12,6 +12,7 @@ export function MethodChoices({ reading, onChange }: ChoicesProps) {
     case 'refractometer':
       return (
         <Choice
+          wide
           label="Temperature"
           value={reading.compensated ? 'self' : 'here'}
           options={[

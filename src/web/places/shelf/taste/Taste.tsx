@@ -1,6 +1,7 @@
 /** How a lot tastes: its profile, a new tasting, and those that are kept. */
 import type { Tasted } from '../../../../core/lot/note.ts';
-import { dayOf, type Shown } from '../shown.ts';
+import { dayText } from '../../../parts/dayText.ts';
+import type { Shown } from '../shown.ts';
 import type { Notes } from '../useNotes.tsx';
 import { Profile } from './Profile.tsx';
 import { TasteForm } from './TasteForm.tsx';
@@ -24,12 +25,12 @@ export function Taste({ shown, notes }: TasteProps) {
             return (
               <li key={record.id}>
                 <span>
-                  <strong>{dayOf(at)}</strong>
+                  <strong>{dayText(at)}</strong>
                   {words && `, ${words}`}
                   {note !== '' && <span className="taste-note">{note}</span>}
                 </span>
                 <button type="button" className="plain" onClick={() => notes.remove(record)}>
-                  Take away<span className="unseen"> the tasting of {dayOf(at)}</span>
+                  Take away<span className="unseen"> the tasting of {dayText(at)}</span>
                 </button>
               </li>
             );

@@ -1,5 +1,6 @@
 /** What this phone was taught, each to be taken away: another camera, or a lamp that was changed, makes it wrong. */
-import { dayOf } from '../../shown.ts';
+
+import { dayText } from '../../../../parts/dayText.ts';
 import { lightWords } from './PhotoSetUpFields.tsx';
 import { forgetTaught, useTaughtPhone } from './taughtPhone.ts';
 
@@ -13,14 +14,14 @@ export function TaughtList() {
           <span>
             <strong>{of}</strong>{' '}
             <span className="small quiet">
-              in {lightWords[light]}, {dayOf(at)}; {a430Path.toFixed(2)} over the light’s path
+              in {lightWords[light]}, {dayText(at)}; {a430Path.toFixed(2)} over the light’s path
             </span>
           </span>
           <button type="button" className="plain" onClick={() => forgetTaught(id)}>
             Take away
             <span className="unseen">
               {' '}
-              {of}, {lightWords[light]}, {dayOf(at)}
+              {of}, {lightWords[light]}, {dayText(at)}
             </span>
           </button>
         </li>
