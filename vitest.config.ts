@@ -11,6 +11,7 @@ export default defineConfig({
       {
         test: {
           name: 'unit',
+          globalSetup: './test/built.ts',
           include: ['src/**/*.test.{ts,tsx}', 'test/**/*.test.ts', 'scripts/**/*.test.ts', 'bench/**/*.test.ts'],
           exclude: ['test/e2e/**'],
           testTimeout: 15_000,
@@ -20,6 +21,7 @@ export default defineConfig({
       {
         test: {
           name: 'e2e',
+          globalSetup: './test/built.ts',
           include: ['test/e2e/**/*.e2e.test.ts'],
           fileParallelism: false,
           testTimeout: 120_000,

@@ -1,9 +1,9 @@
-// Runs the command line as a person would, from the sources, and gives back what it said.
+// Runs the built command line as a person would, and gives back what it said. It is built anew before the tests when its sources changed.
 import { spawn } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
 
 const root = fileURLToPath(new URL('../', import.meta.url));
-const main = fileURLToPath(new URL('../src/cli/main.ts', import.meta.url));
+export const main = fileURLToPath(new URL('../dist/node/cli/main.js', import.meta.url));
 
 export interface Said {
   readonly code: number | null;
@@ -18,12 +18,12 @@ interface Setting {
 
 /** @param line arguments as they are typed, parted by blanks */
 export function umberpan(line: string, { input = '', env = {} }: Setting = {}): Promise<Said> {
-  return run(process.execPath, ['--import', 'tsx', main, ...line.split(' ').filter(Boolean)], input, env);
+  return run(process.execPath, [main, ...line.split(' ').filter(Boolean)], input, env);
 }
 
 /** Its output piped into another program. */
 export function umberpanInto(line: string, next: string): Promise<Said> {
-  return run('sh', ['-c', `"${process.execPath}" --import tsx "${main}" ${line} | ${next}`], '', {});
+  return run('sh', ['-c', `"${process.execPath}" "${main}" ${line} | ${next}`], '', {});
 }
 
 function run(

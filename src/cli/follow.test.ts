@@ -3,9 +3,8 @@ import { mkdtempSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { createInterface } from 'node:readline';
-import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
-import { umberpan, umberpanInto } from '../../test/runProgram.ts';
+import { main, umberpan, umberpanInto } from '../../test/runProgram.ts';
 import { createFollower } from './follow/follower.ts';
 import { readLine } from './follow/line.ts';
 import { planFromOptions } from './plan/makePlan.ts';
@@ -79,8 +78,7 @@ describe('umberpan follow', { timeout: 30_000 }, () => {
   });
 
   test('answers a line before the next one comes', async () => {
-    const main = fileURLToPath(new URL('./main.ts', import.meta.url));
-    const child = spawn(process.execPath, ['--import', 'tsx', main, 'follow', '--members', '16']);
+    const child = spawn(process.execPath, [main, 'follow', '--members', '16']);
     const answers = createInterface({ input: child.stdout })[Symbol.asyncIterator]();
     for (const t of [0, 10]) {
       child.stdin.write(lines({ t, heat: 4 }));
