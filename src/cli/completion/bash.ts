@@ -34,7 +34,7 @@ _umberpan() {
   COMPREPLY=()
   case "$path $before" in
 ${chosen.join('\n')}
-    ${[...asked('file')].join(' | ')}) return ;;
+    ${asked('file').join(' | ')}) return ;;
     ${asked('folder').join(' | ')}) compopt -o dirnames +o default 2>/dev/null; return ;;
     ${asked('text').join(' | ')}) compopt +o default 2>/dev/null; return ;;
   esac
@@ -45,4 +45,5 @@ ${offered.join('\n')}
 complete -o default -F _umberpan umberpan`;
 }
 
-const quoted = (text: string): string => `'${text.replaceAll("'", "'\\''")}'`;
+/** Within quotes such a shell knows nothing but their end. */
+export const quoted = (text: string): string => `'${text.replaceAll("'", "'\\''")}'`;

@@ -1,4 +1,5 @@
 /** Completion for zsh and fish, each word with what it means beside it. */
+import { quoted } from './bash.ts';
 import type { Place, Taken } from './places.ts';
 
 export function zshScript(places: readonly Place[]): string {
@@ -74,6 +75,5 @@ function fishTakes({ takes, words }: Taken): string {
   return takes === 'words' ? ` -x -a ${fishQuoted(words.join(' '))}` : ' -x';
 }
 
-const quoted = (text: string): string => `'${text.replaceAll("'", "'\\''")}'`;
 /** Within quotes fish knows \\' and \\\\ alone. */
 const fishQuoted = (text: string): string => `'${text.replaceAll('\\', '\\\\').replaceAll("'", "\\'")}'`;

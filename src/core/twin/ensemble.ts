@@ -125,9 +125,15 @@ export function createEnsemble(prepared: PreparedKit, charge: Charge, options: E
   function renew(pot: Pot, changed: readonly Group[]): void {
     pot.values = variables.valuesAfter(pot.values, pot.scores, changed);
     if (changed.some((group) => group !== 'heat' && group !== 'water')) pot.rates = createRates(pot.values);
-    pot.pan = createPan(prepared, pot.values, pot.rates);
-    perform({ kind: 'heat', notch }, pot.y, pot.pan, kit);
+    pot.pan = panOf(pot);
     look(pot);
+  }
+
+  /** The equations of a pot, at the dial in force. */
+  function panOf({ y, values, rates }: Pot): Pan {
+    const pan = createPan(prepared, values, rates);
+    perform({ kind: 'heat', notch }, y, pan, kit);
+    return pan;
   }
 
   function look(pot: Pot): void {
@@ -228,9 +234,7 @@ export function createEnsemble(prepared: PreparedKit, charge: Charge, options: E
       const stride = members / count;
       return Array.from({ length: count }, (_, i) => {
         const pot = pots[Math.floor(i * stride)];
-        const pan = createPan(prepared, pot.values, pot.rates);
-        perform({ kind: 'heat', notch }, pot.y, pan, kit);
-        return { y: pot.y.slice(), pan };
+        return { y: pot.y.slice(), pan: panOf(pot) };
       });
     },
   };
