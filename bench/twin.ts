@@ -1,13 +1,5 @@
-/**
- * The twin on simulated cooks with hidden kits: how often its 10-90 % bands hold the truth, how far it is off, and how much the
- * readings gain against no readings and against the belief that nothing changes. `COOKS=500 npm run bench twin` for the full table;
- * interrupted (Ctrl+C), it reports the cooks that it has judged by then.
- */
-
-import { courseColour } from '../src/core/colour/courseColour.ts';
-import { ratingA430 } from '../src/core/colour/rating.ts';
 import { advance } from '../src/core/pan/advance.ts';
-import { type Course, inverted, waterShare } from '../src/core/pan/course.ts';
+import type { Course } from '../src/core/pan/course.ts';
 import { perform, spoonFill } from '../src/core/pan/deeds.ts';
 import type { ModelValues, Pan } from '../src/core/pan/physics.ts';
 import { normalNumbers } from '../src/core/reactions/normal.ts';
@@ -46,17 +38,18 @@ const zero = (): Record<Quantity, number> => ({ 'temperature, C': 0, 'water, %':
 const faintest = Math.log(0.004 + 1e-3);
 const lnColour = (a430: number): number => Math.log(a430 + 1e-3);
 
-/** The truth each second. */
-function truthOf(course: Course, values: ModelValues): (row: number) => Record<Quantity, number> {
-  const water = waterShare(course);
-  const share = inverted(course);
-  const colour = courseColour(course, values.absorptivity420).specific430;
-  return (row) => ({
-    'temperature, C': course.temperatureC[row],
-    'water, %': 100 * water[row],
-    'inverted, %': 100 * share[row],
-    'ln colour': lnColour(ratingA430(colour[row], 'tenPercentByWeight')),
-  });
+/** The truth each second, by the twin's own measures: its water is a share of all that is in the pan, crystals too. */
+function truthOf({ temperatureC, states, ph }: Course, values: ModelValues, { recipe }: Cook) {
+  return (row: number): Record<Quantity, number> => {
+    const y = Float64Array.from(states, (column) => column[row]);
+    const { waterShare: water, inverted: share, a430 } = unseenOf({ y, values, ph: ph[row] }, recipe.charge);
+    return {
+      'temperature, C': temperatureC[row],
+      'water, %': 100 * water,
+      'inverted, %': 100 * share,
+      'ln colour': lnColour(a430),
+    };
+  };
 }
 
 /** What the members expect a while ahead, with the deeds that really followed. */
@@ -107,7 +100,7 @@ function newTally(): Tally {
 function judge(cook: Cook, seed: number): Map<string, Tally> {
   const tallies = new Map<string, Tally>();
   const { course, values, told } = hiddenCook(cook, seed);
-  const truth = truthOf(course, values);
+  const truth = truthOf(course, values, cook);
   const twin = createTwin(cook.prepared, cook.recipe.charge, { members, seed });
   const blind = createTwin(cook.prepared, cook.recipe.charge, { members: blindMembers, seed });
   let nextS = judgeEveryS;

@@ -1,5 +1,5 @@
 /** The course of a simulated cook: columns over time, deeds and steps. */
-import { amount } from '../reactions/rates.ts';
+import { amount, amountMassKg } from '../reactions/rates.ts';
 import { dissolvedKg, place, stateSize } from './state.ts';
 import type { StepKind, TimedDeed } from './steps.ts';
 
@@ -55,10 +55,14 @@ export function dryKg(course: Course): Float64Array {
   return out;
 }
 
-/** Water as a share of the dissolved syrup over time; a trace below none, left by the integrator's error, counts as none. */
+/** Water as a share of all that is in the pan, crystals too, over time; a trace below none, left by the integrator's error, counts as none. */
 export function waterShare(course: Course): Float64Array {
   const water = course.states[place.waterKg];
-  return dryKg(course).map((dry, i) => Math.max(0, water[i]) / (dry + Math.max(0, water[i])));
+  const crystals = course.states[place.crystals];
+  return dryKg(course).map((dry, i) => {
+    const waterKg = Math.max(0, water[i]);
+    return waterKg / (dry + crystals[i] * amountMassKg[amount.sucrose] + waterKg);
+  });
 }
 
 /** Share of the sucrose that is inverted or gone further, by moles. */
