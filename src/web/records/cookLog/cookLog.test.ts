@@ -310,6 +310,16 @@ describe('a device that is not let in', () => {
 });
 
 describe('the server and the device do not agree', () => {
+  it('a cook that neither has is not waited for without a word; it may come yet', async () => {
+    const server = testServer();
+    const log = await page(server.asked).open();
+    await second(3);
+    expect(log.link()).toMatchObject({ state: 'unknown', waiting: 0 });
+    await begun(server);
+    await second(30);
+    expect(log.link().state).toBe('live');
+  });
+
   it('an event that is refused is told, and holds up nothing', async () => {
     const { server, log } = await begun();
     server.refuses = ({ kind }) => kind === 'heat';

@@ -18,7 +18,8 @@ const freshMs = 3000;
 /** A try that began no longer ago is left to go on, ms. */
 const youngMs = 1000;
 
-export type LinkState = 'live' | 'catching up' | 'on its own' | 'not let in';
+/** 'unknown': the server is there, and has no such cook. */
+export type LinkState = 'live' | 'catching up' | 'on its own' | 'not let in' | 'unknown';
 
 export interface FollowingParts {
   readonly server: Pick<CookServer, 'eventsSince' | 'follow'>;
@@ -110,7 +111,7 @@ export function following(parts: FollowingParts): Following {
     enter(aloneBy(error));
     again = setTimeout(connect, backoffMs(failures, random()));
     failures += 1;
-    if (error instanceof ProblemError && error.problem.status === 404) void parts.cookUnknown();
+    if (isUnknown(error)) void parts.cookUnknown();
   }
 
   async function catchUp(isCurrent: () => boolean) {
@@ -186,7 +187,7 @@ export function following(parts: FollowingParts): Following {
       if (heard && sinceMs(heard) > staleMs) lose();
     },
     failed(error) {
-      if (state === 'on its own' || state === 'not let in') enter(aloneBy(error));
+      if (state !== 'live' && state !== 'catching up') enter(aloneBy(error));
     },
     retryNow() {
       if (stopped || (state === 'live' && sinceMs(beaten) < freshMs) || sinceMs(tried) < youngMs) return;
@@ -202,5 +203,10 @@ export function following(parts: FollowingParts): Following {
 }
 
 function aloneBy(error: unknown): LinkState {
+  if (isUnknown(error)) return 'unknown';
   return isNotLetIn(error) ? 'not let in' : 'on its own';
+}
+
+function isUnknown(error: unknown): boolean {
+  return error instanceof ProblemError && error.problem.status === 404;
 }

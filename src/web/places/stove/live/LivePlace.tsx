@@ -5,6 +5,7 @@ import { alkaliOfCook } from '../../../../core/lot/alkaliOfCook.ts';
 import type { Plan } from '../../../../core/planning/plan.ts';
 import { clock } from '../../../parts/figures.ts';
 import { useTitle } from '../../../parts/useTitle.ts';
+import type { LinkState } from '../../../records/cookLog/following.ts';
 import { useLooksOn } from '../../../records/useStanding.ts';
 import { ActsProvider, lookingOn } from '../acts.ts';
 import { AlarmReportView } from '../alarms/AlarmReportView.tsx';
@@ -80,16 +81,18 @@ function Strip({ live, looksOn }: { readonly live: Live | undefined; readonly lo
 function Waiting({ live }: { readonly live: Live }) {
   return (
     <div className="preparing">
-      <p role="status">
-        {live.link?.state === 'live'
-          ? 'The log is here; the twin catches up with it.'
-          : 'Waiting for the log of this cook.'}
-      </p>
+      <p role="status">{waitingWords(live.link?.state)}</p>
       <p>
         <Link href="/stove/cook">To the cooks</Link>
       </p>
     </div>
   );
+}
+
+function waitingWords(state: LinkState | undefined): string {
+  if (state === 'live') return 'The log is here; the twin catches up with it.';
+  if (state === 'unknown') return 'There is no cook at this address, neither on the server nor on this device.';
+  return 'Waiting for the log of this cook.';
 }
 
 function Cooking({ live, looksOn }: { readonly live: Live; readonly looksOn: boolean }) {

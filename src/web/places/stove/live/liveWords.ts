@@ -22,6 +22,7 @@ export function linkWords({ state, ageS, waiting, refused, storage, server }: Li
       waiting > 0
         ? `This device is not let in: ${entries(waiting)} kept here until it is`
         : 'This device is not let in: on its own',
+    unknown: 'The server has no such cook',
   }[state];
   const troubles = [
     ...(storage === 'full' ? ['this device has no room left'] : []),
