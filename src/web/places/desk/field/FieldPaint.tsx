@@ -33,8 +33,6 @@ export const FieldPaint = memo(function FieldPaint({ planes, band, look, width, 
     }
     const pixels = new Uint8ClampedArray(painted(grains, planes, band, look).buffer as ArrayBuffer);
     context.putImageData(new ImageData(pixels, grains.width, grains.height), 0, 0);
-    if (performance.getEntriesByName('first paint of the field').length === 0)
-      performance.measure('first paint of the field', 'field asked');
   }, [grains, planes, band, look]);
   return <canvas ref={canvas} width={grains.width} height={grains.height} style={{ width, height }} />;
 });

@@ -2,6 +2,7 @@
 import { useMemo, useRef, useState } from 'react';
 import type { Kit } from '../../../../core/pan/kit.ts';
 import type { Look } from '../../../../core/planning/aim.ts';
+import { fieldLines } from '../../../../core/planning/field.ts';
 import type { PlanRequest } from '../../../../core/planning/request.ts';
 import type { TasteName } from '../../../../core/planning/taste.ts';
 import { useTemperatureUnit } from '../../../parts/TemperatureUnit.tsx';
@@ -47,7 +48,7 @@ export function FieldPlace({ request, kit, wished, onChoose }: FieldPlaceProps) 
     here,
     band: bandAt(band, place),
     refusals: refusalsAt(spec, lines, place),
-    working: cooked.done < spec.y.count,
+    working: cooked.done < fieldLines(spec).length,
     failed: cooked.failed,
   };
   return (

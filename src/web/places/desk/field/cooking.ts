@@ -25,31 +25,25 @@ const workerCount = Math.min(mostWorkers, Math.max(1, navigator.hardwareConcurre
 /** The band's draws are many times the field's own work: they wait until the spot and the numbers have rested, ms. */
 const bandRestMs = 800;
 
-let cooks: readonly Remote<FieldCook>[] | undefined;
+/** Started with the Desk, to be up by the time the field is asked for. */
+const workers: readonly Remote<FieldCook>[] = Array.from({ length: workerCount }, () =>
+  wrap<FieldCook>(new Worker(new URL('./field.worker.ts', import.meta.url), { type: 'module' })),
+);
 let turn = 0;
-
-function startCooks(): readonly Remote<FieldCook>[] {
-  return Array.from({ length: workerCount }, () =>
-    wrap<FieldCook>(new Worker(new URL('./field.worker.ts', import.meta.url), { type: 'module' })),
-  );
-}
 
 /** Works a field out; returns how to leave it. */
 export function cookField({ spec, kit, slid }: FieldAsked, to: FieldListener): () => void {
   const own = ++turn;
-  cooks ??= startCooks();
-  const workers = cooks;
   const wanted = (): boolean => own === turn;
   const opened = workers.map((cook) => cook.open(spec, kit, slid));
-  /** Hands the tasks out, each to a worker that is free; the first that is open begins. */
+  /** Hands the tasks out, each to a worker that is free; what is asked before a worker has opened the field waits there, not here. */
   async function shared<Task>(tasks: readonly Task[], done: (cook: Remote<FieldCook>, task: Task) => Promise<void>) {
     const queue = tasks.values();
     await Promise.all(
       workers.map(async (cook, i) => {
-        await opened[i];
         for (const task of queue) {
           if (!wanted()) return;
-          await done(cook, task);
+          await Promise.all([opened[i], done(cook, task)]);
         }
       }),
     );

@@ -1,8 +1,8 @@
 /** The field for what is on the Desk, as far as it is cooked. A change of the slider keeps the old picture until its lines are there anew. */
-import { useEffect, useMemo, useState } from 'react';
+import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react';
 import type { Kit } from '../../../../core/pan/kit.ts';
 import type { ColourBand } from '../../../../core/planning/field/band.ts';
-import type { FieldLine, FieldSpec } from '../../../../core/planning/field.ts';
+import { type FieldLine, type FieldSpec, fieldLines } from '../../../../core/planning/field.ts';
 import type { PlanRequest } from '../../../../core/planning/request.ts';
 import { cookField } from './cooking.ts';
 import { type Levers, leversFor, sliderOf, specFor } from './fieldSpec.ts';
@@ -30,12 +30,15 @@ export function useField(request: PlanRequest, kit: Kit, chosen: Levers | undefi
   const spec = useMemo(() => JSON.parse(specKey) as FieldSpec, [specKey]);
   const [cooked, setCooked] = useState<Cooked>({ spec, lines: [], band: undefined, failed: undefined, done: 0 });
 
+  const askedAt = useRef<number>(undefined);
+
   useEffect(() => {
     if (!seen) return;
     let frame = 0;
     let leave = () => {};
     let fresh: FieldLine[] = [];
-    const began = performance.mark('field asked').startTime;
+    const began = performance.now();
+    askedAt.current = began;
     let count = 0;
     setCooked((now) => (sameAxes(now.spec, spec) ? { ...now, spec, done: 0, failed: undefined } : empty(spec)));
     const show = () => {
@@ -43,7 +46,7 @@ export function useField(request: PlanRequest, kit: Kit, chosen: Levers | undefi
       const came = fresh;
       fresh = [];
       count += came.length;
-      if (count === spec.y.count) performance.measure('all of the field', { start: began });
+      if (count === fieldLines(spec).length) performance.measure('all of the field', { start: began });
       setCooked((now) => ({ ...now, lines: withLines(now.lines, came), done: now.done + came.length }));
     };
     const timer = setTimeout(() => {
@@ -52,7 +55,8 @@ export function useField(request: PlanRequest, kit: Kit, chosen: Levers | undefi
         {
           line(line) {
             fresh.push(line);
-            frame ||= requestAnimationFrame(show);
+            if (count === 0) show();
+            else frame ||= requestAnimationFrame(show);
           },
           band(band) {
             performance.measure('field with its band', { start: began });
@@ -68,6 +72,13 @@ export function useField(request: PlanRequest, kit: Kit, chosen: Levers | undefi
       leave();
     };
   }, [spec, kitKey, slid, seen]);
+
+  // The canvas below is painted by the time that this runs.
+  useLayoutEffect(() => {
+    if (cooked.done === 0 || askedAt.current === undefined) return;
+    performance.measure('first paint of the field', { start: askedAt.current });
+    askedAt.current = undefined;
+  }, [cooked.done]);
 
   return {
     levers,
