@@ -81,6 +81,12 @@ describe.skipIf(!executablePath)('a phone on the home network', () => {
     await says(page, 'h1', /^Paired/);
     const words = await page.locator('.check-words').textContent();
     await says(keeper.page, '.device-list', new RegExp(`Phone at the stove.*${words}`, 's'));
+    await says(
+      keeper.page,
+      '[aria-labelledby=invite]',
+      /“Phone at the stove” is let in as cook, and the code is used up/,
+    );
+    expect(await keeper.page.locator('.code').count()).toBe(0);
 
     // The stream of the cook shows the device's pass.
     await page.getByRole('link', { name: /To the cook/ }).click();

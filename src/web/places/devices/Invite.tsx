@@ -4,7 +4,7 @@ import type { DeviceRole, Invited } from '../../../api/device.ts';
 import { Choice } from '../../parts/Choice.tsx';
 import { failureOf } from '../../records/failureOf.ts';
 import { QrCode } from './QrCode.tsx';
-import { useInvite } from './useDevices.ts';
+import { useDevices, useInvite } from './useDevices.ts';
 import { momentWords, roleNames, roleWords } from './words.ts';
 
 const roleOptions = (['cook', 'reader', 'probe', 'keeper'] as const).map((role) => [role, roleWords[role]] as const);
@@ -18,7 +18,11 @@ type Stay = (typeof stays)[number][0];
 export function Invite() {
   const [role, setRole] = useState<DeviceRole>('cook');
   const [stay, setStay] = useState<Stay>('good');
+  const { data: devices } = useDevices();
+  /** Those that were let in before the code was made. */
+  const [before, setBefore] = useState<ReadonlySet<string>>(new Set());
   const invite = useInvite();
+  const came = invite.data && devices?.find(({ id, role: is }) => is === invite.data.role && !before.has(id));
   const choose = (next: DeviceRole) => {
     setRole(next);
     // Who looks on does so for an evening, unless told otherwise.
@@ -33,14 +37,23 @@ export function Invite() {
         <button
           type="button"
           className="main"
-          onClick={() => invite.mutate({ role, hours: stay === 'good' ? null : Number(stay) })}
+          disabled={!devices}
+          onClick={() => {
+            setBefore(new Set(devices?.map(({ id }) => id)));
+            invite.mutate({ role, hours: stay === 'good' ? null : Number(stay) });
+          }}
         >
           Make a code
         </button>
       </div>
       <div role="status">
         {invite.error && <p>{failureOf(invite.error, 'No code was made')}</p>}
-        {invite.data && <Code invited={invite.data} />}
+        {came && (
+          <p>
+            “{came.name}” is let in as {roleNames[came.role].toLowerCase()}, and the code is used up.
+          </p>
+        )}
+        {invite.data && !came && <Code invited={invite.data} />}
       </div>
     </section>
   );
