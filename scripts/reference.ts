@@ -1,11 +1,11 @@
-// Writes the generated pages of `docs/reference`: `npm run reference`.
+// Writes the generated files of `docs/reference`: `npm run reference`.
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { referencePages } from './reference/pages.ts';
+import { referenceFiles } from './reference/files.ts';
 
 const folder = fileURLToPath(new URL('../docs/reference/', import.meta.url));
 mkdirSync(folder, { recursive: true });
-for (const [name, text] of Object.entries(await referencePages())) {
-  writeFileSync(`${folder}${name}.md`, text);
-  console.log(`docs/reference/${name}.md`);
+for (const [name, text] of Object.entries(await referenceFiles())) {
+  writeFileSync(`${folder}${name}`, text);
+  console.log(`docs/reference/${name}`);
 }

@@ -3,7 +3,7 @@ import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { dirname, join, relative, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
-import { referencePages } from '../scripts/reference/pages.ts';
+import { referenceFiles } from '../scripts/reference/files.ts';
 import { defaultKit } from '../src/core/pan/kit.ts';
 import { centralValues } from '../src/core/pan/model.ts';
 import { prepareKit } from '../src/core/pan/preparedKit.ts';
@@ -73,8 +73,8 @@ describe('pages', () => {
 });
 
 test('the reference is what the program says of itself; else `npm run reference`', async () => {
-  for (const [name, text] of Object.entries(await referencePages())) {
-    expect(read(`docs/reference/${name}.md`), name).toBe(text);
+  for (const [name, text] of Object.entries(await referenceFiles())) {
+    expect(read(`docs/reference/${name}`), name).toBe(text);
   }
 }, 120_000);
 

@@ -2,6 +2,7 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { documentsJsonSchema } from '../../src/cli/documents/documents.ts';
 import { buildServer } from '../../src/server/server.ts';
 import { openStore } from '../../src/server/store/store.ts';
 import { page, table } from './markdown.ts';
@@ -33,14 +34,31 @@ export async function apiPage(): Promise<string> {
   const operations = Object.entries(paths).flatMap(([path, methods]) =>
     Object.entries(methods).map(([method, operation]) => operationPart(method, path, operation)),
   );
+  const used = usedBy(paths, components.schemas);
+  // What the command line prints is known under names, too, while these pages are made.
+  const printed = (documentsJsonSchema().$defs ?? {}) as Readonly<Record<string, unknown>>;
   const schemas = Object.entries(components.schemas)
-    .filter(([, { properties }]) => properties)
+    .filter(([name, { properties }]) => properties && (used.has(name) || !(name in printed)))
     .map(([name, schema]) => `### ${name}\n\n${table(['field', '', 'what is allowed', ''], fieldRows(schema))}`);
   return page(
     'API',
     'What the server answers to. It describes itself as OpenAPI 3.1 at `/api/openapi.json`; whatever is refused comes as a problem document (RFC 9457), whose kinds are listed at `/api/problems`.',
     ['## Addresses', ...operations, '## What goes over the wire', ...schemas],
   );
+}
+
+/** Names of the schemas that something refers to, and of those that these refer to. */
+function usedBy(part: unknown, schemas: Document['components']['schemas']): ReadonlySet<string> {
+  const used = new Set<string>();
+  const look = (at: unknown): void => {
+    for (const [, name = ''] of JSON.stringify(at).matchAll(/"#\/components\/schemas\/([^"]+)"/g)) {
+      if (used.has(name)) continue;
+      used.add(name);
+      look(schemas[name]);
+    }
+  };
+  look(part);
+  return used;
 }
 
 async function described(): Promise<Document> {

@@ -4,6 +4,7 @@ import { Option } from 'commander';
 import { folderOf } from './dataOption.ts';
 import { write, writeJson } from './output.ts';
 import { port } from './port.ts';
+import { stopping } from './stop.ts';
 
 interface DoctorOptions {
   readonly data?: string;
@@ -20,8 +21,16 @@ export function register(program: Command): void {
     .option('--data <folder>', 'the data folder (or UMBERPAN_DATA)')
     .addOption(new Option('--port <number>', 'where it listens').env('UMBERPAN_PORT').default(8327).argParser(port))
     .option('--json', 'as JSON')
-    .addHelpText('after', '\nEnds with 1 when something is bad. Nothing is changed.')
-    .action(doctor);
+    .addHelpText(
+      'after',
+      `
+Nothing is changed.
+Exit codes: 0 done, 1 something is bad, 2 misused.
+
+Example:
+  umberpan doctor --data ~/umberpan`,
+    )
+    .action(stopping(doctor));
 }
 
 async function doctor({ data, port, json }: DoctorOptions): Promise<void> {

@@ -3,7 +3,7 @@ import { Readable } from 'node:stream';
 import { pipeline } from 'node:stream/promises';
 import type { Command } from 'commander';
 import { write } from './output.ts';
-import { Stop, stopping } from './stop.ts';
+import { stopping } from './stop.ts';
 
 export function register(program: Command): void {
   program
@@ -32,16 +32,13 @@ interface ExportOptions {
 
 async function exportAll({ data }: ExportOptions, { args: [log] }: Command): Promise<void> {
   if (log !== undefined) return tableOf(log);
-  const [{ folderOf }, { openStore }, { workspaceText }] = await Promise.all([
+  const [{ folderFailed, folderOf }, { openStore }, { workspaceText }] = await Promise.all([
     import('./dataOption.ts'),
     import('../server/store/store.ts'),
     import('../server/store/workspace.ts'),
   ]);
   const folder = folderOf(data);
-  const store = await openStore(folder).catch((error: unknown) => {
-    const message = error instanceof Error ? error.message : String(error);
-    throw new Stop({ kind: 'failed', field: '--data', value: folder, message });
-  });
+  const store = await openStore(folder).catch(folderFailed(folder));
   try {
     await pipeline(Readable.from(workspaceText(store.db)), process.stdout, { end: false });
   } finally {

@@ -33,7 +33,14 @@ export function register(program: Command): void {
     .option('--data <folder>', 'where kits, plans and cooks are kept (or UMBERPAN_DATA)')
     .addHelpText(
       'after',
-      '\nExamples:\n  umberpan serve\n  umberpan serve --lan\n  umberpan serve --lan --name pan.home',
+      `
+Exit codes: 0 done, 1 it can't start (the port is taken, the folder can't be used, or --https has no authority), 2 misused,
+130 interrupted again before it had closed.
+
+Examples:
+  umberpan serve
+  umberpan serve --lan
+  umberpan serve --lan --name pan.home`,
     )
     .action(serve);
 }

@@ -1,7 +1,8 @@
 /** `umberpan trust`: an authority of the home's own, so that phones can reach this machine encrypted. It is made here and installed nowhere. */
 import type { Command } from 'commander';
-import { folderOf } from './dataOption.ts';
+import { folderFailed, folderOf } from './dataOption.ts';
 import { write, writeJson } from './output.ts';
+import { stopping } from './stop.ts';
 
 interface TrustOptions {
   readonly data?: string;
@@ -23,12 +24,13 @@ Exit codes: 0 done, 1 the folder can't be written, 2 misused.
 Example:
   umberpan trust --data ~/umberpan`,
     )
-    .action(trust);
+    .action(stopping(trust));
 }
 
 async function trust({ data, json }: TrustOptions): Promise<void> {
   const { makeAuthority } = await import('../server/devices/trust.ts');
-  const { file, fingerprint, ends } = await makeAuthority(folderOf(data), new Date());
+  const folder = folderOf(data);
+  const { file, fingerprint, ends } = await makeAuthority(folder, new Date()).catch(folderFailed(folder));
   if (json) return writeJson({ file, fingerprint, ends: ends.toISOString() });
   write(
     [

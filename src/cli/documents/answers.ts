@@ -1,6 +1,7 @@
 /** The documents of `umberpan colour`, `prime` and `handbook` with `--json`. */
 import { z } from '../../api/zod.ts';
 import { amount, cautionSchema, rangeSchema, rgbSchema } from './figures.ts';
+import { sugarSchema } from './sugar.ts';
 
 export const colourDocument = z
   .strictObject({
@@ -16,18 +17,6 @@ export const colourDocument = z
   })
   .meta({ id: 'ColourDocument' });
 
-const sugar = z.strictObject({
-  name: z.string(),
-  solids: rangeSchema,
-  sucrose: rangeSchema,
-  fermentable: rangeSchema,
-  specific430: rangeSchema,
-  hueIndex: amount,
-  minerals: z.strictObject({ sodiumGPerKg: rangeSchema, calciumGPerKg: rangeSchema }).nullable(),
-  pricePerKg: amount.nullable(),
-  stockKg: amount.nullable(),
-});
-
 export const primeDocument = z
   .strictObject({
     format: z.literal('umberpan-prime-1'),
@@ -39,7 +28,7 @@ export const primeDocument = z
       bottleL: amount,
       airPressurePa: amount,
     }),
-    sugar,
+    sugar: sugarSchema,
     residualGPerL: rangeSchema,
     massKg: rangeSchema,
     perBottleKg: rangeSchema,
@@ -54,18 +43,19 @@ export const primeDocument = z
   })
   .meta({ id: 'PrimeDocument' });
 
-/** Further numbers of a property carry their units in their names, so the object stays open. */
+/** What else a property tells carries its unit in its name, so the object stays open to such numbers. */
 export const answerDocument = z
-  .looseObject({
-    value: z.union([amount, z.string()]).nullable(),
+  .object({
+    value: amount,
     unit: z.string().describe('UCUM.'),
-    range: z.tuple([amount, amount]).optional(),
-    rangeMeans: z.string().optional(),
+    range: z.tuple([amount, amount]),
+    rangeMeans: z.string(),
     valid: z.string(),
     source: z.string(),
     mark: z.string(),
     note: z.string().optional(),
   })
+  .catchall(z.union([amount, z.array(amount), z.boolean()]))
   .meta({ id: 'HandbookAnswer' });
 
 const input = z.strictObject({

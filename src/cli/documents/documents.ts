@@ -2,8 +2,16 @@
 import { z } from '../../api/zod.ts';
 import { exitCodes } from '../stop.ts';
 import { answerDocument, colourDocument, parametersDocument, primeDocument, propertiesDocument } from './answers.ts';
+import { comparisonDocument } from './comparison.ts';
+import { fieldDocument } from './field.ts';
+import { refusalSchema } from './figures.ts';
+import { badLine, doneLine, observedLine } from './follow.ts';
+import { glassAim, glassBeer, glassSwap, glassWays } from './glass.ts';
+import { checkDocument, importPreview, learnDocument } from './learning.ts';
 import { planDocument } from './plan.ts';
+import { rehearsalDocument } from './rehearsal.ts';
 import { simulationDocument } from './simulation.ts';
+import { doctorDocument, restored, restoredBefore, trustDocument } from './upkeep.ts';
 
 const problem = z
   .strictObject({
@@ -13,23 +21,37 @@ const problem = z
       field: z.string().optional().describe('The option or the field that it is about.'),
       value: z.string().optional(),
       allowed: z.string().optional(),
-      refusals: z
-        .array(z.strictObject({ limit: z.string(), field: z.string(), message: z.string() }))
-        .optional()
-        .describe('Limits of safety that are broken.'),
+      refusals: z.array(refusalSchema).optional(),
     }),
   })
   .meta({ id: 'ErrorDocument' });
 
-/** By command; the last stands on standard error when a command does not end as done. */
+/** By command, and by what was asked of it; the last stands on standard error when a command does not end as done. */
 export const documents = {
   plan: planDocument,
+  field: fieldDocument,
   simulate: simulationDocument,
+  rehearse: rehearsalDocument,
+  'follow, of a measurement': observedLine,
+  'follow, of a deed': doneLine,
+  'follow, of a bad line': badLine,
+  'import --preview': importPreview,
+  'check CHECK': checkDocument,
+  learn: learnDocument,
+  compare: comparisonDocument,
   colour: colourDocument,
+  glass: glassBeer,
+  'glass --swap': glassSwap,
+  'glass, a wish that sugars meet': glassWays,
+  'glass, a wish that none meets': glassAim,
   prime: primeDocument,
   'handbook PROPERTY': answerDocument,
   'handbook list': propertiesDocument,
   'handbook parameters': parametersDocument,
+  restore: restored,
+  'restore, of what is there already': restoredBefore,
+  trust: trustDocument,
+  doctor: doctorDocument,
   'any that fails': problem,
 } as const satisfies Record<string, z.ZodType>;
 

@@ -2,9 +2,7 @@
 import { kitSchema } from '../../api/kit.ts';
 import { planRequestSchema } from '../../api/planRequest.ts';
 import { z } from '../../api/zod.ts';
-import { amount, cautionSchema, rangeSchema } from './figures.ts';
-
-const part = z.strictObject({ substance: z.string(), alkaliKg: amount, waterKg: amount });
+import { alkaliPartSchema, amount, count, madeSchema, rangeSchema } from './figures.ts';
 
 const amounts = z.strictObject({
   charge: z.strictObject({ sucroseKg: amount, waterKg: amount, maltExtractKg: amount, citricAcidKg: amount }),
@@ -15,7 +13,7 @@ const amounts = z.strictObject({
       pureKg: amount,
       waterKg: amount,
       strength: amount,
-      parts: z.array(part),
+      parts: z.array(alkaliPartSchema),
       equivalents: amount,
     })
     .optional()
@@ -38,7 +36,7 @@ const stepSchema = z
     end: z.union([z.strictObject({ reachedC: amount }), z.strictObject({ heldMinutes: amount })]),
     approachNotch: amount,
     holdNotch: amount,
-    alkali: z.array(part),
+    alkali: z.array(alkaliPartSchema),
     waitS: amount,
     letDown: z.strictObject({ solids: amount, hotPortionKg: amount, coolPortionKg: amount }).optional(),
   })
@@ -69,29 +67,18 @@ const account = z.strictObject({
     .optional(),
 });
 
-const made = z.strictObject({
-  a430: amount,
-  specific430: amount,
-  hueIndex: amount,
-  waterShare: amount,
-  inverted: amount,
-  minutes: amount,
-  yieldKg: amount,
-  taste: z.record(z.string(), amount).describe('An index from 0 to 10 of the model’s own.'),
-});
-
 const aim = z.strictObject({
   a430: amount,
   ebc: amount,
-  band: z.tuple([amount, amount]).optional(),
+  band: z.tuple([amount, amount]),
   offBy: amount,
   hueLeft: amount,
   short: z.string().nullable().describe('Why the colour is not reached.'),
   odds: z.strictObject({
-    draws: z.int(),
+    draws: count,
     a430: rangeSchema,
     justVisible: amount.describe('Share of the draws within a just visible difference of the aim.'),
-    band: amount.optional().describe('Share within the band asked for.'),
+    band: amount.describe('Share within the band asked for.'),
   }),
 });
 
@@ -108,6 +95,11 @@ const ended = z.strictObject({
   ebc: amount,
 });
 
+const caution = z.union([
+  z.strictObject({ id: z.string(), text: z.string(), source: z.string() }),
+  z.strictObject({ id: z.string(), field: z.string().describe('Of the request.'), text: z.string() }),
+]);
+
 export const planDocument = z
   .strictObject({
     format: z.literal('umberpan-plan-1'),
@@ -119,9 +111,9 @@ export const planDocument = z
     steps: z.array(stepSchema),
     yieldKg: amount,
     aim: aim.optional().describe('Where the plan was made for a colour.'),
-    made: made.optional(),
+    made: madeSchema.optional(),
     account,
     expected: z.array(ended).describe('How each step ends by the central values.'),
-    cautions: z.array(cautionSchema),
+    cautions: z.array(caution),
   })
   .meta({ id: 'PlanDocument' });

@@ -2,7 +2,7 @@
 import { kitSchema } from '../../api/kit.ts';
 import { planRequestSchema } from '../../api/planRequest.ts';
 import { z } from '../../api/zod.ts';
-import { amount, rangeSchema } from './figures.ts';
+import { amount, count, rangeSchema } from './figures.ts';
 
 const step = z.strictObject({
   kind: z.string(),
@@ -39,8 +39,8 @@ export const simulationDocument = z
     format: z.literal('umberpan-simulation-1'),
     request: planRequestSchema,
     kit: kitSchema,
-    draws: z.int(),
-    seed: z.int(),
+    draws: count,
+    seed: count,
     ending: z.string(),
     hottest_Cel: amount,
     yield_kg: rangeSchema,

@@ -26,7 +26,7 @@ ${pairs([
   ['surprise, used', 'observed less expected, in standard deviations; taken or held back; null for deeds'],
   ['step, held_min', 'step under way; minutes held that count, at the middle of its band'],
   ['advice', 'kind; deeds in words; urgency: act now, act soon, next, go on; expected_Cel in'],
-  ['', '3 min; leavesBand: chance within a minute; minutesLeft; null after the pour'],
+  ['', '3 min at most; leavesBand: chance within a minute; minutesLeft; null after the pour'],
 ])}
 A bad line gives one line of JSON on standard error: line, field, value, allowed, message; the others go on.
 Exit codes: 0 done, 1 the kitchen can't do it, 2 misused or a line was bad, 7 refused because it breaks a limit of safety.
