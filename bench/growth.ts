@@ -41,8 +41,9 @@ async function cooks(): Promise<Panel> {
   try {
     const store = await openStore(folder);
     const app = await buildServer({ store, pages: folder });
-    const list = () =>
-      app.inject({ url: '/api/book?limit=1000', remoteAddress, headers: { 'accept-encoding': 'gzip, br' } });
+    const list = async () => {
+      await app.inject({ url: '/api/book?limit=1000', remoteAddress, headers: { 'accept-encoding': 'gzip, br' } });
+    };
     const headers = { 'content-type': 'application/x-ndjson' };
     let there = 0;
     for (const size of [25, 50, 100, 200, 400, 800]) {
