@@ -58,6 +58,7 @@ export interface Ensemble {
 }
 
 const defaultMembers = 256;
+export const defaultSeed = 1;
 const tolerance = 3e-4;
 /**
  * An observation further off than this many standard deviations is held back, however often it comes: a probe that has fallen out of the
@@ -96,7 +97,12 @@ interface Pot extends Member, Seen {
  * @param charge what is in the pan at time 0, the start of the cook
  */
 export function createEnsemble(prepared: PreparedKit, charge: Charge, options: EnsembleOptions): Ensemble {
-  const { members = defaultMembers, seed = 1, relaxation = defaultRelaxation, widening = defaultWidening } = options;
+  const {
+    members = defaultMembers,
+    seed = defaultSeed,
+    relaxation = defaultRelaxation,
+    widening = defaultWidening,
+  } = options;
   const { kit } = prepared;
   const variables = createVariables(kit);
   const names = variables.parameterNames;

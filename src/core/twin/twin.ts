@@ -6,7 +6,7 @@ import type { Pan } from '../pan/physics.ts';
 import type { PreparedKit } from '../pan/preparedKit.ts';
 import type { Charge, Deed } from '../pan/steps.ts';
 import { normalNumbers } from '../reactions/normal.ts';
-import { createEnsemble, type EnsembleOptions, type Kept, type Taken } from './ensemble.ts';
+import { createEnsemble, defaultSeed, type EnsembleOptions, type Kept, type Taken } from './ensemble.ts';
 import type { Observation, Seen } from './observe.ts';
 
 export type TwinEvent = { readonly timeS: number } & ({ readonly deed: Deed } | { readonly observation: Observation });
@@ -54,7 +54,7 @@ export interface Twin {
  * @param charge what is in the pan at time 0, the start of the cook
  */
 export function createTwin(prepared: PreparedKit, charge: Charge, options: TwinOptions = {}): Twin {
-  const { companion, seed = 1 } = options;
+  const { companion, seed = defaultSeed } = options;
   const ensemble = createEnsemble(prepared, charge, options);
   let events: readonly TwinEvent[] = [];
   /** How many of them have been done. */
