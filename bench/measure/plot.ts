@@ -23,6 +23,7 @@ export function exponentOf({ points }: Panel): number {
 export function plotted(panels: readonly Panel[]): string {
   const all = panels.map((panel, i) => `<g transform="translate(${i * width} 0)">${panelSvg(panel)}</g>`);
   return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${panels.length * width} ${height}" font-family="system-ui, sans-serif" font-size="11">
+<title>Times over sizes, on logarithmic axes</title>
 <rect width="100%" height="100%" fill="#fff"/>
 ${all.join('\n')}
 </svg>

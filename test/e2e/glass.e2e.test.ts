@@ -45,7 +45,7 @@ async function post(page: Page, address: string, body: object, id: string = rand
 const rest = { volumeL: 20, gravity: 1.06, a430PerCm: a430FromEbc(12), ...usualRest };
 const alkali = { substance: 'sodiumHydroxide', gramsPerKgSucrose: defaultRequest.alkaliGPerKg } as const;
 const row = (page: Page, label: string) =>
-  page.locator('.glass > .glass-numbers tr', { has: page.getByRole('rowheader', { name: label, exact: true }) });
+  page.locator('.glass > .wide-table tr', { has: page.getByRole('rowheader', { name: label, exact: true }) });
 /** The number with the sugars in it, and its range. */
 async function withIts(page: Page, label: string): Promise<string[]> {
   const [text = ''] = await row(page, label).locator('td').last().allInnerTexts();
@@ -173,7 +173,7 @@ describe.skipIf(noBrowser)('the Glass', () => {
     expect((await withIts(page, 'Original gravity'))[0]).toBe(before[0]);
     await field(page, 'Beer wanted').fill('40 L');
     await page.getByRole('button', { name: 'Make it this size' }).click();
-    await says(page, '.glass > .glass-numbers', /40\.00 L/);
+    await says(page, '.glass > .wide-table', /40\.00 L/);
     expect((await withIts(page, 'Original gravity'))[0]).toBe(before[0]);
   });
 

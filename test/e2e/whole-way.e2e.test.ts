@@ -38,7 +38,7 @@ async function rehearse(page: Page): Promise<void> {
 
 /** Colour of the beer with its sugars, EBC: the marks below which 10 and 90 % lie. */
 async function colourOfBeer(page: Page): Promise<readonly number[]> {
-  const row = page.locator('.glass > .glass-numbers tr', {
+  const row = page.locator('.glass > .wide-table tr', {
     has: page.getByRole('rowheader', { name: 'Colour, EBC', exact: true }),
   });
   const [told = ''] = await row.locator('td').last().allInnerTexts();

@@ -70,7 +70,7 @@ export function entryText(entry: AnyEntry, steps: readonly Step[]): string {
     case 'note':
       return entry.body.text;
     case 'photo':
-      return 'Photo';
+      return `Picture: ${entry.body.reference}`;
     case 'seen':
       return `Alarm seen: ${entry.body.alarm}`;
     case 'putAside':

@@ -5,7 +5,7 @@ import pkg from '#package.json' with { type: 'json' };
 export function usePrintLine(): void {
   useEffect(() => {
     const write = () => {
-      const date = new Date().toLocaleString(undefined, { dateStyle: 'long', timeStyle: 'long' });
+      const date = new Date().toLocaleString('en-GB', { dateStyle: 'long', timeStyle: 'long' });
       document.documentElement.style.setProperty('--print-line', JSON.stringify(`Umberpan ${pkg.version}, ${date}`));
     };
     write();

@@ -1,5 +1,6 @@
 /** What roles may do, and when, in words. */
 import type { DeviceRole } from '../../../api/device.ts';
+import { momentText, timeText } from '../../parts/dayText.ts';
 
 export const roleWords: Readonly<Record<DeviceRole, string>> = {
   keeper: 'Keeper: everything',
@@ -15,11 +16,8 @@ export const roleNames: Readonly<Record<DeviceRole, string>> = {
   probe: 'Thermometer',
 };
 
-/** `today, 21:40`, or the day. */
+/** `today, 21:40`, or the day and the time. */
 export function momentWords(moment: string, now = new Date()): string {
-  const date = new Date(moment);
-  const time = date.toLocaleTimeString([], { hour: '2-digit', minute: '2-digit' });
-  return date.toDateString() === now.toDateString()
-    ? `today, ${time}`
-    : `${date.toLocaleDateString([], { day: 'numeric', month: 'short' })}, ${time}`;
+  const today = new Date(moment).toDateString() === now.toDateString();
+  return today ? `today, ${timeText(moment)}` : momentText(moment);
 }

@@ -1,7 +1,6 @@
 /** Glasses that are kept, to open. */
 import type { GlassRecord } from '../../../api/glass.ts';
 import { dayText } from '../../parts/dayText.ts';
-import { dayWords } from './days.ts';
 
 interface KeptGlassesProps {
   readonly glasses: readonly GlassRecord[];
@@ -17,7 +16,7 @@ export function KeptGlasses({ glasses, openId, onOpen }: KeptGlassesProps) {
       <ul>
         {glasses.map((record) => {
           const { id, glass, created } = record;
-          const when = glass.bottledOn ? `bottled ${dayWords(glass.bottledOn)}` : dayText(created);
+          const when = glass.bottledOn ? `bottled ${dayText(glass.bottledOn)}` : dayText(created);
           return (
             <li key={id}>
               <a

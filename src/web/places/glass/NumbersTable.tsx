@@ -1,6 +1,7 @@
 /** Every number of the beer, without the sugars and with them; the range below holds it in 8 beers of 10. */
 import type { BeerNumbers, Given } from '../../../core/beer/given.ts';
 import type { Range } from '../../../core/twin/range.ts';
+import { WideTable } from '../../parts/WideTable.tsx';
 import type { MineralsTold } from './mineralsTold.ts';
 import { colourFactor, digits, type GlassUnits, reachShown, type Show, volumeShown } from './shown.ts';
 
@@ -49,32 +50,34 @@ interface NumbersProps {
 export function NumbersTable({ given, units, minerals }: NumbersProps) {
   const { beer, without } = given;
   return (
-    <table className="glass-numbers">
-      <caption>
-        The beer <span className="quiet">Below a number: where 8 beers of 10 end.</span>
-      </caption>
-      <thead>
-        <tr>
-          <th scope="col">
-            <span className="unseen">What</span>
-          </th>
-          <th scope="col">without</th>
-          <th scope="col">with its sugars</th>
-        </tr>
-      </thead>
-      <tbody>
-        {rowsIn(units).map(([label, name, show]) => (
-          <tr key={label}>
-            <th scope="row">{label}</th>
-            <td>{!ofSugarsAlone.includes(name) && <Figure range={without[name]} show={show} />}</td>
-            <td>
-              {isMineral(name) && minerals === 'none' ? 'not known' : <Figure range={beer[name]} show={show} />}
-              {isMineral(name) && minerals === 'some' && <span className="within">of those known</span>}
-            </td>
+    <WideTable label="The beer in numbers, as a table">
+      <table className="glass-numbers">
+        <caption>
+          The beer <span className="quiet">Below a number: where 8 beers of 10 end.</span>
+        </caption>
+        <thead>
+          <tr>
+            <th scope="col">
+              <span className="unseen">What</span>
+            </th>
+            <th scope="col">without</th>
+            <th scope="col">with its sugars</th>
           </tr>
-        ))}
-      </tbody>
-    </table>
+        </thead>
+        <tbody>
+          {rowsIn(units).map(([label, name, show]) => (
+            <tr key={label}>
+              <th scope="row">{label}</th>
+              <td>{!ofSugarsAlone.includes(name) && <Figure range={without[name]} show={show} />}</td>
+              <td>
+                {isMineral(name) && minerals === 'none' ? 'not known' : <Figure range={beer[name]} show={show} />}
+                {isMineral(name) && minerals === 'some' && <span className="within">of those known</span>}
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </WideTable>
   );
 }
 

@@ -1,6 +1,6 @@
 /** When to taste again, as a list and as a file for a calendar. */
 import { remindersFrom, reminderWeeks } from '../../../core/beer/reminders.ts';
-import { dayWords } from './days.ts';
+import { dayText } from '../../parts/dayText.ts';
 
 interface RemindersProps {
   readonly bottledOn: string | null;
@@ -22,7 +22,7 @@ export function Reminders({ bottledOn, keptId }: RemindersProps) {
       <ul>
         {remindersFrom(bottledOn).map(({ weeks, day }) => (
           <li key={weeks}>
-            {weeks} weeks: <time dateTime={day}>{dayWords(day)}</time>
+            {weeks} weeks: <time dateTime={day}>{dayText(day)}</time>
           </li>
         ))}
       </ul>

@@ -1,6 +1,7 @@
 /** Tastings that are kept, the latest first. */
 import type { TastingRecord } from '../../../api/tasting.ts';
 import { descriptors } from '../../../core/lot/taste.ts';
+import { dayText } from '../../parts/dayText.ts';
 
 interface TastingListProps {
   readonly tastings: readonly TastingRecord[];
@@ -12,7 +13,7 @@ export function TastingList({ tastings, onRemove }: TastingListProps) {
     <ul className="tasting-list">
       {tastings.map((record) => {
         const { id, tasting } = record;
-        const when = new Date(tasting.tastedAt).toLocaleDateString(undefined, { dateStyle: 'long' });
+        const when = dayText(tasting.tastedAt);
         return (
           <li key={id}>
             <p>

@@ -1,9 +1,4 @@
-/** Days of the calendar in the browser's own words and zone. */
-
-/** `3 January 2028`, for a day that belongs to no zone. */
-export function dayWords(day: string): string {
-  return new Date(`${day}T00:00:00Z`).toLocaleDateString(undefined, { dateStyle: 'long', timeZone: 'UTC' });
-}
+/** Days of the calendar in the browser's own zone. */
 
 /** The day that it is here, `YYYY-MM-DD`. */
 export function dayHere(now: Date): string {

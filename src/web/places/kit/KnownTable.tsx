@@ -5,31 +5,34 @@ import { figureOf, numberWords } from '../../../core/learn/words.ts';
 import type { Kit } from '../../../core/pan/kit.ts';
 import type { Range } from '../../../core/twin/range.ts';
 import { span } from '../../parts/figures.ts';
+import { WideTable } from '../../parts/WideTable.tsx';
 import { RangeBar } from './RangeBar.tsx';
 
 export function KnownTable({ kit }: { readonly kit: Kit }) {
   return (
-    <table className="known">
-      <caption>
-        What is known of it
-        <span className="quiet">10-90 % ranges: of any such kit, and of yours</span>
-      </caption>
-      <thead>
-        <tr>
-          <th scope="col">What</th>
-          <th scope="col">Any such kit</th>
-          <th scope="col">Yours</th>
-          <th scope="col" className="wide-only">
-            Drawn
-          </th>
-        </tr>
-      </thead>
-      <tbody>
-        {knownNumbers(kit).map((known) => (
-          <Row key={known.name} known={known} />
-        ))}
-      </tbody>
-    </table>
+    <WideTable label="What is known of it, as a table">
+      <table className="known">
+        <caption>
+          What is known of it
+          <span className="quiet">10-90 % ranges: of any such kit, and of yours</span>
+        </caption>
+        <thead>
+          <tr>
+            <th scope="col">What</th>
+            <th scope="col">Any such kit</th>
+            <th scope="col">Yours</th>
+            <th scope="col" className="wide-only">
+              Drawn
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {knownNumbers(kit).map((known) => (
+            <Row key={known.name} known={known} />
+          ))}
+        </tbody>
+      </table>
+    </WideTable>
   );
 }
 
@@ -75,32 +78,34 @@ interface ChangesProps {
 /** What one lesson changes, before it is kept. */
 export function ChangesTable({ changes, caption, note }: ChangesProps) {
   return (
-    <table className="known">
-      <caption>
-        {caption}
-        <span className="quiet">{note}</span>
-      </caption>
-      <thead>
-        <tr>
-          <th scope="col">What</th>
-          <th scope="col">Before</th>
-          <th scope="col">After</th>
-          <th scope="col">Narrower by</th>
-        </tr>
-      </thead>
-      <tbody>
-        {changes.map(({ name, before, after, narrowing }) => (
-          <tr key={name}>
-            <th scope="row">{numberWords[name].name}</th>
-            <td>{rangeText(name, before)}</td>
-            <td>
-              <strong>{rangeText(name, after)}</strong>
-              <RangeBar before={before} after={after} />
-            </td>
-            <td>{Math.round(100 * (1 - narrowing))} %</td>
+    <WideTable label="What changed, as a table">
+      <table className="known">
+        <caption>
+          {caption}
+          <span className="quiet">{note}</span>
+        </caption>
+        <thead>
+          <tr>
+            <th scope="col">What</th>
+            <th scope="col">Before</th>
+            <th scope="col">After</th>
+            <th scope="col">Narrower by</th>
           </tr>
-        ))}
-      </tbody>
-    </table>
+        </thead>
+        <tbody>
+          {changes.map(({ name, before, after, narrowing }) => (
+            <tr key={name}>
+              <th scope="row">{numberWords[name].name}</th>
+              <td>{rangeText(name, before)}</td>
+              <td>
+                <strong>{rangeText(name, after)}</strong>
+                <RangeBar before={before} after={after} />
+              </td>
+              <td>{Math.round(100 * (1 - narrowing))} %</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </WideTable>
   );
 }

@@ -1,6 +1,7 @@
 /** All lots on their boards: real ones, those used up, and those that were only rehearsed. */
 import { Link } from 'wouter';
 import { keepingOf } from '../../../core/lot/keep/keeping.ts';
+import { shortDayText } from '../../parts/dayText.ts';
 import { ebcOf } from '../../parts/figures.ts';
 import { Unreached } from '../../parts/Unreached.tsx';
 import { useTitle } from '../../parts/useTitle.ts';
@@ -97,7 +98,12 @@ function Boards({ lots }: { readonly lots: readonly Shown[] }) {
       {lots.map(({ id, lot, known }) => (
         <li key={id}>
           <Link href={`/shelf/${id}`}>
-            <Vessel form={lot.form} tone={toneOf(known)} left={shareLeft(known)} tag={tagOf(lot.madeAt)} />
+            <Vessel
+              form={lot.form}
+              tone={toneOf(known)}
+              left={shareLeft(known)}
+              tag={shortDayText(lot.madeAt, { year: false })}
+            />
             <span className="board" aria-hidden="true" />
             <strong>{lot.name}</strong>
             <span className="small">
@@ -111,8 +117,4 @@ function Boards({ lots }: { readonly lots: readonly Shown[] }) {
       ))}
     </ul>
   );
-}
-
-function tagOf(madeAt: string): string {
-  return new Date(madeAt).toLocaleDateString(undefined, { day: 'numeric', month: 'short' });
 }

@@ -4,7 +4,7 @@ import { browningAtC, dosesOf, invertingAtC } from '../../../../core/book/doses.
 import { stepNames } from '../../../parts/stepNames.ts';
 import { useTemperatureUnit } from '../../../parts/TemperatureUnit.tsx';
 import { degrees, inUnit } from '../../../parts/temperature.ts';
-import { WideTable } from '../WideTable.tsx';
+import { WideTable } from '../../../parts/WideTable.tsx';
 
 export function DoseTable({ doings }: { readonly doings: Doings }) {
   const { unit } = useTemperatureUnit();

@@ -5,6 +5,7 @@ import type { Unseen } from '../../../../core/twin/unseen.ts';
 import { ebcOf, span } from '../../../parts/figures.ts';
 import { useTemperatureUnit } from '../../../parts/TemperatureUnit.tsx';
 import { inUnit, type TemperatureUnit } from '../../../parts/temperature.ts';
+import { WideTable } from '../../../parts/WideTable.tsx';
 import type { Row } from '../../stove/view.ts';
 
 interface MomentTableProps {
@@ -22,32 +23,36 @@ export function MomentTable({ rows, hindsight, atS }: MomentTableProps) {
   if (!then) return null;
   const reading = rows.findLast(({ timeS, readingC }) => timeS <= atS && readingC !== undefined)?.readingC;
   return (
-    <table className="moment">
-      <caption>
-        At this moment
-        <span className="quiet">Ranges hold 8 in 10.</span>
-      </caption>
-      <thead>
-        <tr>
-          <th scope="col">What</th>
-          <th scope="col">Then</th>
-          <th scope="col">As known now</th>
-        </tr>
-      </thead>
-      <tbody>
-        <tr>
-          <th scope="row">Thermometer</th>
-          <td colSpan={2}>{reading === undefined ? 'not read yet' : `${inUnit(reading, unit).toFixed(1)} °${unit}`}</td>
-        </tr>
-        {linesOf(unit).map(({ name, show }) => (
-          <tr key={name}>
-            <th scope="row">{name}</th>
-            <td>{show(then)}</td>
-            <td>{now ? show(now) : '–'}</td>
+    <WideTable label="At this moment, as a table">
+      <table className="moment">
+        <caption>
+          At this moment
+          <span className="quiet">Ranges hold 8 in 10.</span>
+        </caption>
+        <thead>
+          <tr>
+            <th scope="col">What</th>
+            <th scope="col">Then</th>
+            <th scope="col">As known now</th>
           </tr>
-        ))}
-      </tbody>
-    </table>
+        </thead>
+        <tbody>
+          <tr>
+            <th scope="row">Thermometer</th>
+            <td colSpan={2}>
+              {reading === undefined ? 'not read yet' : `${inUnit(reading, unit).toFixed(1)} °${unit}`}
+            </td>
+          </tr>
+          {linesOf(unit).map(({ name, show }) => (
+            <tr key={name}>
+              <th scope="row">{name}</th>
+              <td>{show(then)}</td>
+              <td>{now ? show(now) : '–'}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </WideTable>
   );
 }
 

@@ -1,7 +1,7 @@
 /** Which cooks made the beers liked best, as far as the tastings tell; nothing before two cooks' beers were tasted. */
 import { Link } from 'wouter';
 import { type LikedCook, likedBest } from '../../../../core/beer/liked.ts';
-import { WideTable } from '../WideTable.tsx';
+import { WideTable } from '../../../parts/WideTable.tsx';
 import { LikingBar } from './LikingBar.tsx';
 import { chanceText, countsText, likingText, points, standingWords, verdictText } from './likedWords.ts';
 

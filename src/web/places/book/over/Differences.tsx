@@ -1,7 +1,7 @@
 /** Cooks beside each other in numbers. */
 import { useState } from 'react';
 import { type DifferenceRow, differencesOf } from '../../../../core/book/differences.ts';
-import { WideTable } from '../WideTable.tsx';
+import { WideTable } from '../../../parts/WideTable.tsx';
 import type { Overlaid } from './overlaid.ts';
 
 export function Differences({ cooks }: { readonly cooks: readonly Overlaid[] }) {

@@ -1,5 +1,6 @@
 /** Which line is which above the pan line, and the choice of the saved plan that lies behind. */
 import { useId } from 'react';
+import { momentText } from '../../../parts/dayText.ts';
 import { LineSample } from '../../../parts/panLine/BehindLine.tsx';
 import type { Laying } from './useBehind.ts';
 import './behind.css';
@@ -51,5 +52,4 @@ export function LayLegend({ laying, here }: LayLegendProps) {
 }
 
 /** Versions of one plan often share its name. */
-const nameOf = (name: string, created: string): string =>
-  `${name}, ${new Date(created).toLocaleString(undefined, { dateStyle: 'medium', timeStyle: 'short' })}`;
+const nameOf = (name: string, created: string): string => `${name}, ${momentText(created)}`;

@@ -1,6 +1,7 @@
 /** Thermometers that the server listens to by itself: each can be tried here before a cook. */
 import { useState } from 'react';
 import type { InputRecord } from '../../../../api/input.ts';
+import { timeText } from '../../../parts/dayText.ts';
 import { useTemperatureUnit } from '../../../parts/TemperatureUnit.tsx';
 import { inUnit, type TemperatureUnit } from '../../../parts/temperature.ts';
 import { failureOf } from '../../../records/failureOf.ts';
@@ -86,7 +87,7 @@ function Last({ status: { last }, unit, name }: LastProps) {
       <tbody>
         {last.map(({ at, raw, valueC, fault }) => (
           <tr key={at}>
-            <td>{new Date(at).toLocaleTimeString()}</td>
+            <td>{timeText(at, { seconds: true })}</td>
             <td>{raw === null ? 'nothing' : String(raw)}</td>
             <td>
               {valueC === null ? '' : `${inUnit(valueC, unit).toFixed(1)} °${unit}`}

@@ -1,5 +1,6 @@
 /** One label, drawn in mm. Black on white whatever the theme: it is paper. */
 import { encode } from 'uqr';
+import { shortDayText } from '../../../parts/dayText.ts';
 import { ebcOf, percent, srmOf } from '../../../parts/figures.ts';
 import { massWords, type Shown } from '../shown.ts';
 import { fitted } from './fitted.ts';
@@ -67,7 +68,7 @@ function linesOf({ id, lot, known }: Shown): readonly string[] {
   const { figures, madeKg } = known;
   const alkali = lot.alkali;
   return [
-    new Date(lot.madeAt).toLocaleDateString(undefined, { day: 'numeric', month: 'short', year: 'numeric' }),
+    shortDayText(lot.madeAt),
     `${massWords(madeKg.mid)}, ${lot.form === 'hard' ? 'hard' : 'syrup'}`,
     `${ebcOf(figures.a430.mid)} EBC, ${srmOf(figures.a430.mid)} SRM`,
     `water ${percent(figures.waterShare.mid)}`,

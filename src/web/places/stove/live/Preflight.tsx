@@ -7,6 +7,7 @@ import { noAlarms } from '../../../../core/advice/alarms/engine.ts';
 import { prepareKit } from '../../../../core/pan/preparedKit.ts';
 import { begunOf } from '../../../../core/planning/begunOf.ts';
 import { type Plan, planFor } from '../../../../core/planning/plan.ts';
+import { momentText } from '../../../parts/dayText.ts';
 import { grams } from '../../../parts/figures.ts';
 import { Sources } from '../../../parts/Sources.tsx';
 import { Unreached } from '../../../parts/Unreached.tsx';
@@ -172,9 +173,7 @@ function UnderWay({ list, reach }: ReturnType<typeof useUnderWay>) {
             <Link className="button main" href={`/stove/cook/${id}`}>
               Go on: {name}
             </Link>
-            <span className="small quiet">
-              begun {new Date(began).toLocaleString(undefined, { dateStyle: 'medium', timeStyle: 'short' })}
-            </span>
+            <span className="small quiet">begun {momentText(began)}</span>
           </li>
         ))}
       </ul>

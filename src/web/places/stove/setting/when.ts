@@ -1,5 +1,6 @@
 /** Where a milestone stands at a moment, and how it is said. */
 import type { Range } from '../../../../core/twin/range.ts';
+import { timeText } from '../../../parts/dayText.ts';
 import { clock } from '../../../parts/figures.ts';
 
 export type Standing = 'ahead' | 'near' | 'by now';
@@ -31,5 +32,4 @@ export function whenOf(
 
 const atLeastOne = (minutes: number): number => Math.max(1, minutes);
 
-const format = new Intl.DateTimeFormat(undefined, { hour: '2-digit', minute: '2-digit' });
-const wallClock = (ms: number): string => format.format(ms);
+const wallClock = (ms: number): string => timeText(new Date(ms).toISOString());
