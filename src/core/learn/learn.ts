@@ -23,7 +23,7 @@ const temperedSteps = 2;
  * counts for so much less (a tempered posterior: Bissiri, Holmes & Walker 2016, J. R. Stat. Soc. B 78:1103; by how much was chosen by
  * measured coverage on hidden kitchens that are not those of bench/results/learn.md).
  */
-const tempering = 5;
+const tempering = 4;
 
 /** The cook's readings, and what they should have been by what was known before and by what is known now. */
 export interface Retold {
