@@ -4,7 +4,8 @@ import { specificFromRating } from '../colour/rating.ts';
 import { ebcFromA430, icumsaFromSpecific, srmFromA430 } from '../colour/scales.ts';
 import { glassTransitionC } from '../matter/glass.ts';
 import type { DrySolids } from '../matter/sugars.ts';
-import { contentsKg, dissolvedKg, place } from '../pan/state.ts';
+import { pouredKg, stuckShare } from '../pan/poured.ts';
+import { dissolvedKg, place } from '../pan/state.ts';
 import type { Charge } from '../pan/steps.ts';
 import { amount, amountMassKg } from '../reactions/rates.ts';
 import type { Seen } from '../twin/observe.ts';
@@ -12,8 +13,6 @@ import { type Range, rangeOf } from '../twin/range.ts';
 import { unseenOf } from '../twin/unseen.ts';
 import { breaksBelowGlassK } from './cooling.ts';
 
-/** Share of the contents that stays on pan and spoon (assumed; its middle is what a plan reckons with). */
-export const stuckShare = { least: 0.015, most: 0.045 };
 /** Dry malt extract as the glass sees it (assumed: half maltose, half larger carbohydrates). */
 const maltParts = { maltose: 0.5, dextrin: 0.5 };
 /** Standard deviation of the glass transition itself at 1 to 5 % water, K: the two published constants lie 3 to 5 K apart. */
@@ -70,7 +69,7 @@ function expectedOf(seen: Seen, charge: Charge, stuck: number): Record<ExpectedN
   const specific430 = specificFromRating(ebc, 'tenPercentByWeight');
   const hue = expectedHueIndex(specific430, maillardShare(seen.y)).mean;
   return {
-    massKg: contentsKg(seen.y) * (1 - stuck),
+    massKg: pouredKg(seen.y, stuck),
     waterShare: Math.max(0, waterShare),
     inverted: Math.min(1, Math.max(0, inverted)),
     a430,

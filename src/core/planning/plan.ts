@@ -2,13 +2,13 @@
 import type { Refusal } from '../advice/limits.ts';
 import type { Course } from '../pan/course.ts';
 import { centralValues } from '../pan/model.ts';
+import { pouredKg } from '../pan/poured.ts';
 import type { PreparedKit } from '../pan/preparedKit.ts';
 import { simulate } from '../pan/simulate.ts';
 import type { Step } from '../pan/steps.ts';
 import { type Amounts, amountsFor } from './amounts.ts';
 import { type PlanCaution, planCautions } from './cautions.ts';
 import { contentsOf, type PanFit, panFit } from './panFit.ts';
-import { pouredKg } from './poured.ts';
 import { refusalsOf } from './refusals.ts';
 import { type PlanRequest, requireRequest } from './request.ts';
 import { stepsFor } from './steps.ts';

@@ -3,6 +3,7 @@
 import { ratingA430 } from '../colour/rating.ts';
 import { stateColour } from '../colour/stateColour.ts';
 import type { ModelValues } from '../pan/physics.ts';
+import { pouredKg, stuckSd } from '../pan/poured.ts';
 import { contentsKg, place, solidsIn } from '../pan/state.ts';
 import type { Group } from './variables.ts';
 
@@ -11,6 +12,8 @@ export type Observation =
   | { readonly kind: 'reading'; readonly valueC: number; readonly byHand: boolean; readonly confirmed?: boolean }
   /** Pan contents on a scale, kg, pan taken off. */
   | { readonly kind: 'weight'; readonly contentsKg: number }
+  /** All that came out of the pan on a scale, kg: its contents but for what clings to pan and spoon. */
+  | { readonly kind: 'yield'; readonly massKg: number }
   /** Colour of a drop against swatches, A430 of a 10 % w/w solution. */
   | { readonly kind: 'spoonColour'; readonly a430: number }
   /** Colour of a weighed dilution by photo or photometer, as A430 of a 10 % w/w solution. */
@@ -62,6 +65,13 @@ export function instrumentOf(observation: Observation): Instrument {
         sd: 0.003,
         expected: ({ y }) => contentsKg(y),
         observed: observation.contentsKg,
+      };
+    case 'yield':
+      return {
+        groups: ['heat', 'water'],
+        sd: Math.hypot(0.001, stuckSd * observation.massKg),
+        expected: ({ y }) => pouredKg(y),
+        observed: observation.massKg,
       };
     case 'solids':
       return {

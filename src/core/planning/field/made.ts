@@ -5,13 +5,13 @@ import { stateColour } from '../../colour/stateColour.ts';
 import type { Course } from '../../pan/course.ts';
 import { centralValues } from '../../pan/model.ts';
 import type { ModelValues } from '../../pan/physics.ts';
+import { pouredKg } from '../../pan/poured.ts';
 import type { PreparedKit } from '../../pan/preparedKit.ts';
 import { contentsKg, place, solidsIn, stateSize } from '../../pan/state.ts';
 import { amount, amountMassKg } from '../../reactions/rates.ts';
 import type { Amounts } from '../amounts.ts';
 import { mineralsOf } from '../minerals.ts';
 import type { Plan } from '../plan.ts';
-import { pouredKg } from '../poured.ts';
 import { createExposureMeter, type Taste, tasteOf, unexposed } from '../taste.ts';
 import type { Reached } from './branches.ts';
 

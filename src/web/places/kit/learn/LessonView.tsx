@@ -1,7 +1,7 @@
 /** One lesson: begin, progress and a way out, then the verdict, shown before anything is kept. */
 import { Link } from 'wouter';
 import { faultText } from '../../../../core/learn/words.ts';
-import { taughtByLot } from '../../../../core/lot/taughtByLot.ts';
+import { taughtByLots } from '../../../../core/lot/taughtByLots.ts';
 import type { Kit } from '../../../../core/pan/kit.ts';
 import { useLots } from '../../../records/useLots.ts';
 import type { CookListed } from '../useKeptCooks.ts';
@@ -21,13 +21,8 @@ const usualRuns = 1800;
 
 export function LessonView({ hand, kit, cook }: LessonViewProps) {
   const lots = useLots();
-  const lot = lots.data?.find((each) => each.lot.cookId === cook.id);
-  const measured = lot
-    ? taughtByLot(
-        lot.lot,
-        lot.notes.map(({ note }) => note),
-      )
-    : [];
+  const made = lots.data?.filter(({ lot }) => lot.cookId === cook.id) ?? [];
+  const measured = taughtByLots(made.map(({ lot, notes }) => ({ lot, notes: notes.map(({ note }) => note) })));
   const rehearsed = cook.mode === 'rehearsal';
   const { state, start, cancel } = useLesson();
   const keeping = useKeeping(hand);

@@ -1,6 +1,7 @@
 /** What was poured, as the twin believes it, and how it will set. */
 
-import { type Poured, stuckShare } from '../../../../core/lot/yield.ts';
+import type { Poured } from '../../../../core/lot/yield.ts';
+import { stuckShare } from '../../../../core/pan/poured.ts';
 import type { Kit } from '../../../../core/pan/kit.ts';
 import type { Form } from '../../../../core/planning/request.ts';
 import { Drop } from '../../../parts/Drop.tsx';
