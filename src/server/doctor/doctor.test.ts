@@ -5,7 +5,7 @@ import { expect, it, onTestFinished } from 'vitest';
 import { listeningServer } from '../../../test/liveServer.ts';
 import { sampleCook } from '../../../test/sampleCook.ts';
 import { scratchFolder } from '../../../test/testServer.ts';
-import { makeAuthority } from '../devices/trust.ts';
+import { certificateFor, makeAuthority } from '../devices/trust.ts';
 import { openDatabase } from '../store/sqlite.ts';
 import { examine } from './examine.ts';
 import type { Finding } from './finding.ts';
@@ -71,6 +71,19 @@ it('tells Umberpan at the port from another program and from nobody', async () =
   onTestFinished(() => void other.close());
   const taken = (other.address() as { port: number }).port;
   expect(named(await examine(scratchFolder(), taken, later), 'Port')).toMatchObject({ state: 'wrong' });
+});
+
+it('knows its own encrypted server, by the authority of the data folder', async () => {
+  const folder = scratchFolder();
+  const now = new Date();
+  const authority = await makeAuthority(folder, now);
+  const tls = await certificateFor(authority, ['localhost'], now);
+  const { address } = await listeningServer(scratchFolder(), { tls });
+  const own = Number(new URL(address).port);
+  const state = async (data: string) => named(await examine(data, own, now.getTime()), 'Port')?.state;
+  expect(await state(folder)).toBe('well');
+  // To who does not know that authority it is any program.
+  expect(await state(scratchFolder())).toBe('wrong');
 });
 
 it('finds an authority that ends soon, and a key that others can read', async () => {

@@ -2,6 +2,7 @@
 import type { Finding } from './finding.ts';
 import {
   authorityFinding,
+  certificateOf,
   inputFindings,
   networkFinding,
   nodeFinding,
@@ -11,7 +12,8 @@ import {
 import { storeFindings } from './storeFindings.ts';
 
 export async function examine(folder: string, port: number, nowMs: number): Promise<Finding[]> {
-  const at = await portFinding(port);
+  const asked = { port, cert: certificateOf(folder) };
+  const at = await portFinding(asked);
   return [
     nodeFinding(),
     ...(await storeFindings(folder, nowMs)),
@@ -19,6 +21,6 @@ export async function examine(folder: string, port: number, nowMs: number): Prom
     networkFinding(),
     authorityFinding(folder, nowMs),
     await serialFinding(),
-    ...(at.running ? await inputFindings(port) : []),
+    ...(at.running ? await inputFindings(asked) : []),
   ];
 }

@@ -1,5 +1,9 @@
 /** The machine: its Node, the port, how it is reached, the authority, and the thermometers of a server that runs. */
+import { once } from 'node:events';
+import { get as getPlain, type IncomingMessage } from 'node:http';
+import { get as getEncrypted, type RequestOptions } from 'node:https';
 import { createServer } from 'node:net';
+import { text } from 'node:stream/consumers';
 import type { InputRecord } from '../../api/input.ts';
 import { namesOnNetwork } from '../devices/addresses.ts';
 import { readAuthority } from '../devices/trust.ts';
@@ -17,10 +21,17 @@ export function nodeFinding(version = process.versions.node): Finding {
   return enough ? well('Node', version) : wrong('Node', version, `Install ${leastNode.join('.')} or later.`);
 }
 
+/** A server of this machine, and the authority that it may have an encrypted connection by. */
+export interface Asked {
+  readonly port: number;
+  readonly cert: string | undefined;
+}
+
 /** Asks who is at the port: Umberpan, nobody, or another program. */
-export async function portFinding(port: number): Promise<{ finding: Finding; running: boolean }> {
+export async function portFinding(at: Asked): Promise<{ finding: Finding; running: boolean }> {
+  const { port } = at;
   const name = `Port ${port}`;
-  const health = await answer<{ version: string }>(port, 'health');
+  const health = await answer<{ version: string }>(at, 'health');
   if (health?.version) return { finding: well(name, `Umberpan ${health.version} listens there`), running: true };
   const free = await isFree(port);
   const finding = free
@@ -34,6 +45,15 @@ export function networkFinding(): Finding {
   return names.length > 1
     ? well('Network', `with serve --lan it is reached as ${names.join(', ')}`)
     : mind('Network', 'this machine has no address in a network', 'Join it to the one that the phone is in.');
+}
+
+/** The certificate that a server with this data folder is known by; none when there is none, or it can't be trusted any more. */
+export function certificateOf(folder: string): string | undefined {
+  try {
+    return readAuthority(folder)?.cert;
+  } catch {
+    return undefined;
+  }
 }
 
 export function authorityFinding(folder: string, nowMs: number): Finding {
@@ -64,8 +84,8 @@ export async function serialFinding(): Promise<Finding> {
 }
 
 /** Of a server that runs: how each of its thermometers does. */
-export async function inputFindings(port: number): Promise<Finding[]> {
-  const { inputs = [] } = (await answer<{ inputs: InputRecord[] }>(port, 'inputs')) ?? {};
+export async function inputFindings(at: Asked): Promise<Finding[]> {
+  const { inputs = [] } = (await answer<{ inputs: InputRecord[] }>(at, 'inputs')) ?? {};
   return inputs.map(({ input, status: { state, reason, last } }) => {
     const name = `Thermometer ${input.name}`;
     const heard = last[0] ? `, last ${JSON.stringify(last[0].raw)}` : '';
@@ -74,10 +94,19 @@ export async function inputFindings(port: number): Promise<Finding[]> {
   });
 }
 
-async function answer<T>(port: number, what: string): Promise<T | undefined> {
+/** Plain, and encrypted if there is an authority to know the server by. */
+async function answer<T>({ port, cert }: Asked, what: string): Promise<T | undefined> {
+  const path = `//localhost:${port}/api/${what}`;
+  const plain = await answerTo<T>(getPlain, `http:${path}`, {});
+  return plain ?? (cert === undefined ? undefined : answerTo<T>(getEncrypted, `https:${path}`, { ca: cert }));
+}
+
+async function answerTo<T>(get: typeof getEncrypted, address: string, options: RequestOptions): Promise<T | undefined> {
   try {
-    const asked = await fetch(`http://localhost:${port}/api/${what}`, { signal: AbortSignal.timeout(patienceMs) });
-    return asked.ok ? ((await asked.json()) as T) : undefined;
+    const asked = get(address, { ...options, signal: AbortSignal.timeout(patienceMs) });
+    const [response] = (await once(asked, 'response')) as [IncomingMessage];
+    const said = await text(response);
+    return response.statusCode === 200 ? (JSON.parse(said) as T) : undefined;
   } catch {
     return undefined;
   }
