@@ -213,6 +213,7 @@ describe.skipIf(noBrowser)('a server that freezes, is killed and comes back', ()
     const { page } = await open({ at: 'stove/cook', on: server });
     const cook = await cookThrough(page, {
       async frozen() {
+        if (!onLan) await page.evaluate(async () => void (await navigator.serviceWorker.ready));
         server.freeze();
         // A frozen server closes nothing: only its silence tells.
         await page.locator('[data-role=link][data-state="on its own"]').waitFor();

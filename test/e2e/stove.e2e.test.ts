@@ -44,11 +44,13 @@ describe.skipIf(noBrowser)('the Stove', () => {
     expect(low).toEqual([]);
   });
 
-  it('shows the temperature at 96 px and the card’s button in the first view of a phone', async () => {
+  it('shows the temperature at 96 px, what to do at 40 px, and the card’s button in the first view of a phone', async () => {
     const { page } = await open({ at: 'stove', viewport: { width: 390, height: 844 } });
     await page.locator(done).waitFor();
-    const size = await page.locator('[data-role=temperature]').evaluate((each) => getComputedStyle(each).fontSize);
-    expect(Number.parseFloat(size)).toBeGreaterThanOrEqual(96);
+    const sizeOf = (what: string) =>
+      page.locator(what).evaluate((each) => Number.parseFloat(getComputedStyle(each).fontSize));
+    expect(await sizeOf('[data-role=temperature]')).toBeGreaterThanOrEqual(96);
+    expect(await sizeOf('.card h2')).toBeGreaterThanOrEqual(40);
     const box = await page.locator(done).boundingBox();
     expect((box?.y ?? 0) + (box?.height ?? 0)).toBeLessThanOrEqual(844);
   });
