@@ -18,6 +18,8 @@ const firstSeed = 2001;
 /** Only the middle of the twin without readings is used. */
 const blindMembers = 64;
 const judgeEveryS = 120;
+/** A share of fewer moments says nothing. */
+const fewest = 20;
 const aheadS = 60;
 
 const quantities = ['temperature, C', 'water, %', 'inverted, %', 'ln colour'] as const;
@@ -173,7 +175,7 @@ function report(judged: readonly Map<string, Tally>[]): void {
   const percent = (value: number) => `${(100 * value).toFixed(0)} %`;
   const rows = stepTallies.flatMap(([kind, t]) =>
     quantities
-      .filter((q) => t.judged[q] > 0)
+      .filter((q) => t.judged[q] >= fewest)
       .map((q) => [
         kind,
         q,
