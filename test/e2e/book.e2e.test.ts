@@ -1,6 +1,6 @@
 // The Book in a real browser: cooks listed with what they landed at, one replayed, two laid over one another and explained, a report.
 import { randomUUID } from 'node:crypto';
-import { readFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { Page } from 'playwright-core';
@@ -13,7 +13,7 @@ import { cookedLog } from '../cookedLog.ts';
 import { sampleDevice, sha256 } from '../sampleCook.ts';
 import { scratchFolder } from '../testServer.ts';
 import { objections } from './objections.ts';
-import { noBrowser, pages, says } from './openPage.ts';
+import { noBrowser, pages, planned, says } from './openPage.ts';
 
 const short = { ...defaultRequest, massKg: 0.2, route: 'bright', invertMinutes: 5, brownMinutes: 8 } as const;
 
@@ -132,6 +132,49 @@ describe.skipIf(noBrowser)('the Book', () => {
     await accessible(page);
     expect(complaints).toEqual([]);
   }, 120_000);
+
+  it('takes in what another passed on: a log with all of its cook, a plan out of a report; else it says why not', async () => {
+    const { page, complaints } = await open({ at: 'book', ownServer: true, viewport: { width: 360, height: 780 } });
+    await says(page, 'main', /Nothing has been cooked yet/);
+    const folder = scratchFolder();
+    const choose = async (name: string, text: string) => {
+      writeFileSync(join(folder, name), text);
+      await page.getByLabel('Take in a cook').setInputFiles(join(folder, name));
+    };
+    const log = cookFile('Plum <shards>', 'live');
+    await choose('cut.ndjson', log.slice(0, -200));
+    await says(page, '.take-in [role=alert]', /Nothing was taken from “cut\.ndjson”: line \d+: .*cut off/);
+    await choose('table.csv', 'time_s,kind\n');
+    await says(
+      page,
+      '.take-in [role=alert]',
+      /“table\.csv”.*allowed: the log file of a cook, a report of one, or a plan/,
+    );
+    expect(await page.locator('.cook-row').count()).toBe(0);
+
+    // What a phone calls it says nothing.
+    await choose('download.bin', log);
+    await says(page, '.take-in [role=status]', /Plum <shards>: (\d+) of its \1 events came in/);
+    expect(await page.locator('.take-in [role=alert]').textContent()).toBe('');
+    await choose('download.bin', log);
+    await says(page, '.take-in [role=status]', /all of it was here already/);
+    await accessible(page);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(360);
+
+    // Its report goes from here to the next, and back as a plan.
+    await page.locator('.take-in').getByRole('link', { name: 'Plum <shards>' }).click();
+    await page.locator('.moment tbody tr').nth(5).waitFor();
+    const download = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Report' }).click();
+    await (await download).saveAs(join(folder, 'report.html'));
+    await page.getByRole('link', { name: 'Book', exact: true }).click();
+    await page.getByLabel('Take in a cook').setInputFiles(join(folder, 'report.html'));
+    await page.getByRole('link', { name: 'Open “Plum <shards>” on the Desk' }).click();
+    await says(page, '.saved', /Plum <shards>\s*200 g, hard, bright/);
+    expect(new URL(page.url()).searchParams.get('plan')).toMatch(/^[0-9a-f-]{36}$/);
+    await planned(page);
+    expect(complaints.filter((complaint) => !/400 \(Bad Request\)/.test(complaint))).toEqual([]);
+  }, 60_000);
 
   it('tells how the beers of each cook were liked, and which are liked best only when the tastings tell it', async () => {
     const { page, server, complaints } = await open({

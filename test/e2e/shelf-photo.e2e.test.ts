@@ -34,11 +34,46 @@ async function photographed(page: Page, a430Path: number, seed: number): Promise
 }
 
 async function show(page: Page, a430Path: number, seed: number): Promise<void> {
-  const buffer = await photographed(page, a430Path, seed);
+  const buffer = telling(await photographed(page, a430Path, seed));
+  expect(tells(buffer.toString('latin1'))).toEqual(['Exif', maker, Buffer.from(place).toString('latin1')]);
   await page
     .getByLabel(/^Choose (a picture|another one)$/)
     .setInputFiles({ name: 'glasses.jpg', mimeType: 'image/jpeg', buffer });
 }
+
+/** What phones write into a picture besides it: who made them, and where it was taken. */
+const maker = 'Tattle Phones';
+const place = [51, 1, 4, 1, 2999, 100].flatMap((part) => [part & 255, part >> 8, 0, 0]);
+
+/** The same JPEG with an Exif segment (CIPA DC-008: a TIFF of its own in APP1): the maker, and the place it points to. */
+function telling(jpeg: Buffer): Buffer {
+  const entry = (tag: number, type: number, count: number, value: number): Buffer => {
+    const bytes = Buffer.alloc(12);
+    bytes.writeUInt16LE(tag, 0);
+    bytes.writeUInt16LE(type, 2);
+    bytes.writeUInt32LE(count, 4);
+    bytes.writeUInt32LE(value, 8);
+    return bytes;
+  };
+  const directory = (...entries: Buffer[]) =>
+    Buffer.concat([Buffer.from([entries.length, 0]), ...entries, Buffer.alloc(4)]);
+  const [ascii, long, rational] = [2, 4, 5];
+  const [gpsAt, textAt, placeAt] = [38, 68, 68 + maker.length + 1];
+  const tiff = Buffer.concat([
+    Buffer.from([0x49, 0x49, 42, 0, 8, 0, 0, 0]),
+    directory(entry(0x010f, ascii, maker.length + 1, textAt), entry(0x8825, long, 1, gpsAt)),
+    directory(entry(1, ascii, 2, 'N'.charCodeAt(0)), entry(2, rational, 3, placeAt)),
+    Buffer.from(`${maker}\0`),
+    Buffer.from(place),
+  ]);
+  const segment = Buffer.concat([Buffer.from('\0\0Exif\0\0', 'latin1'), tiff]);
+  segment.writeUInt16BE(segment.length, 0);
+  return Buffer.concat([jpeg.subarray(0, 2), Buffer.from([0xff, 0xe1]), segment, jpeg.subarray(2)]);
+}
+
+/** What no picture may leave behind: of its file all but the figures read from it. */
+const told = ['Exif', maker, 'glasses.jpg', Buffer.from(place).toString('latin1')];
+const tells = (of: string) => told.filter((each) => of.includes(each));
 
 /** `31 EBC 24 to 40, 9 in 10` */
 async function range(page: Page): Promise<{ low: number; high: number }> {
@@ -52,6 +87,10 @@ describe.skipIf(noBrowser)('colour from a picture', () => {
 
   it('holds the truth, refuses what is too dark, and is narrower once the phone was taught', async () => {
     const { page, complaints } = await open({ at: 'shelf/new', viewport: { width: 360, height: 780 }, hasTouch: true });
+    const sent: string[] = [];
+    page.on('request', (request) =>
+      sent.push(`${request.url()} ${request.postDataBuffer()?.toString('latin1') ?? ''}`),
+    );
     await field(page, 'Name').fill('Pan scrapings');
     await page.getByRole('button', { name: 'Put it on the shelf' }).click();
     await page.getByRole('radio', { name: /^Picture/ }).check();
@@ -95,6 +134,15 @@ describe.skipIf(noBrowser)('colour from a picture', () => {
     await range(page);
     await page.getByRole('button', { name: 'Keep this measurement' }).click();
     await says(page, '.note-list', /EBC[\s\S]*Picture/);
+
+    // Of the pictures nothing but figures left the page or stayed in it, though each said who made it and where.
+    const notes = sent.filter((each) => / .*"method":"photo"/.test(each));
+    expect(notes).toHaveLength(1);
+    expect(notes[0]?.length).toBeLessThan(1000);
+    expect(sent.flatMap(tells)).toEqual([]);
+    const stays = await page.evaluate(() => JSON.stringify({ ...localStorage, ...sessionStorage }));
+    expect(stays).toContain('Pan scrapings');
+    expect(tells(stays)).toEqual([]);
     expect(complaints).toEqual([]);
   });
 });

@@ -10,22 +10,17 @@ import { instantText } from '../../log/instant.ts';
 import type { Step } from '../../pan/steps.ts';
 import { cautionsFor } from '../../planning/handling.ts';
 import type { PlanRequest } from '../../planning/request.ts';
-import type { Range } from '../../twin/range.ts';
 import { doingsOf } from '../doings.ts';
 import { browningAtC, dosesOf, invertingAtC } from '../doses.ts';
 import { entriesOf, entryText } from '../entryText.ts';
 import type { Landed } from '../landed.ts';
 import { stepWords } from '../words.ts';
+import { lotsPart, type ReportedLot } from './lotsPart.ts';
 import { escaped, jsonInScript, tableOf } from './markup.ts';
+import { grams, span } from './numbers.ts';
 import { panLineSvg } from './panLineSvg.ts';
 import { planInReport } from './planOf.ts';
 import { reportStyle } from './reportStyle.ts';
-
-export interface ReportedLot {
-  readonly name: string;
-  readonly form: string;
-  readonly weighedKg: number | null;
-}
 
 export interface Reported {
   readonly state: CookState;
@@ -66,7 +61,8 @@ ${amountsPart(state)}
 <h2>How it went</h2>
 ${stepsPart(state)}
 <h2>What came of it</h2>
-${resultPart(landed, lots)}
+${resultPart(landed)}
+${lotsPart(lots)}
 <h2>Mind</h2>
 <ul>${cautionsFor({ request, amounts })
     .map(({ text }) => `<li>${escaped(text)}</li>`)
@@ -89,11 +85,6 @@ function landedPart(landed: Landed | undefined): string {
   return `<p class="landed"><span class="drop" style="background:${colour}"></span> ${ebc.mid.toFixed(0)} EBC</p>
 <p class="quiet">Colour of a 10 % solution as the twin believes it, ${span(ebc, 1)}, 8 in 10.</p>`;
 }
-
-const span = ({ low, high }: Range, scale: number, digits = 0): string =>
-  `${(low * scale).toFixed(digits)} to ${(high * scale).toFixed(digits)}`;
-
-const grams = (kg: number): string => `${(kg * 1000).toFixed(kg < 0.01 ? 2 : kg < 0.1 ? 1 : 0)} g`;
 
 function amountsPart({ begun }: CookState): string {
   if (!begun) return '';
@@ -145,7 +136,7 @@ function wantedText({ bandC, end, letDown }: Step): string {
   return `${end.heldMinutes.toFixed(0)} min at ${bandC[0].toFixed(0)}–${bandC[1].toFixed(0)} °C`;
 }
 
-function resultPart(landed: Landed | undefined, lots: readonly ReportedLot[]): string {
+function resultPart(landed: Landed | undefined): string {
   const believed: [string, string][] = landed
     ? [
         ['Colour of a 10 % solution, twin', `${span(landed.ebc, 1)} EBC`],
@@ -153,11 +144,7 @@ function resultPart(landed: Landed | undefined, lots: readonly ReportedLot[]): s
         ['Water left, twin', `${span(landed.waterShare, 100, 1)} %`],
       ]
     : [['Not poured', '']];
-  const weighed = lots.map(({ name, form, weighedKg }): [string, string] => [
-    `Lot: ${name}`,
-    `${form}, ${weighedKg === null ? 'not weighed' : grams(weighedKg)}`,
-  ]);
-  return tableOf('Result; the twin’s ranges hold 8 in 10', ['What', 'Value'], [...believed, ...weighed]);
+  return tableOf('Result; the twin’s ranges hold 8 in 10', ['What', 'Value'], believed);
 }
 
 function logPart(state: CookState): string {

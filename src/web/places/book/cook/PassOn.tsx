@@ -16,7 +16,7 @@ export function PassOn({ cooked, looked }: { readonly cooked: Cooked; readonly l
     if (!looked) return;
     const made = lots
       .filter(({ lot }) => lot.cookId === id)
-      .map(({ lot }) => ({ name: lot.name, form: lot.form, weighedKg: lot.weighedKg }));
+      .map(({ lot, notes }) => ({ lot, notes: notes.map(({ note }) => note) }));
     try {
       const html = await ask((book) => book.report(events, looked, made)).answer;
       if (html) saveAs(`${file}.html`, 'text/html', html);
@@ -40,8 +40,9 @@ export function PassOn({ cooked, looked }: { readonly cooked: Cooked; readonly l
         </a>
       </p>
       <p className="small quiet">
-        The report is one page that opens without a network, prints, and carries the plan. The table loses what has no
-        column; the log file loses nothing.
+        The report is one page that opens without a network, prints, and carries the plan, with what was measured and
+        tasted of its lots. The table loses what has no column; the log file loses nothing. The Book takes in log files
+        and the plans of reports.
       </p>
       <p role="alert">{trouble}</p>
     </section>

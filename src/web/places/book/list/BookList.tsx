@@ -8,6 +8,7 @@ import { LikedBest } from '../liked/LikedBest.tsx';
 import { useLiked } from '../liked/useLiked.ts';
 import { CookRow } from './CookRow.tsx';
 import { found, type Order, ordered, type ShownKind } from './search.ts';
+import { TakeIn } from './TakeIn.tsx';
 import { useBook } from './useBook.ts';
 
 const kinds: readonly (readonly [ShownKind, string])[] = [
@@ -79,6 +80,7 @@ export function BookList() {
         ))}
       </ol>
       <LikedBest cooks={liked.cooks} nameOf={nameOf} />
+      <TakeIn nameOf={nameOf} />
       {entries.length > 0 && (
         <p className="book-foot">
           <a className="button" href="/api/workspace" download>
