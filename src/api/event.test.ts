@@ -105,6 +105,8 @@ it.each([
 it('a rehearsal says what its pan was drawn from; a live cook does not', () => {
   const begun = (change: Partial<EventBodies['begun']>) => passes(device.make('begun', { ...begunBody, ...change }, 0));
   expect(begun({ mode: 'rehearsal', rehearsal: { seed: 7, speed: 10 } })).toBe(true);
+  expect(begun({ mode: 'rehearsal', rehearsal: { seed: 7, speed: 10, surprises: true } })).toBe(true);
+  expect(begun({ mode: 'rehearsal', rehearsal: { seed: 7, speed: 10, surprises: 'yes' as never } })).toBe(false);
   expect(begun({ mode: 'rehearsal' })).toBe(false);
   expect(begun({ rehearsal: { seed: 7, speed: 10 } })).toBe(false);
 });

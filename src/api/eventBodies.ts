@@ -61,7 +61,11 @@ const step = exactly({
 
 const begun = exactly({
   mode: oneOf(['live', 'rehearsal']),
-  rehearsal: exactly({ seed: countIn(ranges.seed), speed: numberIn(ranges.speed) }).nullable(),
+  rehearsal: exactly({
+    seed: countIn(ranges.seed),
+    speed: numberIn(ranges.speed),
+    surprises: z.boolean().exactOptional().describe('Whether its thermometer fails now and then, to be practised.'),
+  }).nullable(),
   planId: recordId().nullable(),
   request: planRequestSchema,
   amounts: exactly({

@@ -1,5 +1,14 @@
-import { describe, expect, test } from 'vitest';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { encode } from 'jpeg-js';
+import { afterAll, describe, expect, test } from 'vitest';
+import { regions, rendered, type Scene, sceneCamera } from '../../bench/measure/renderedPhoto.ts';
 import { umberpan } from '../../test/runProgram.ts';
+import { ratingA430 } from '../core/colour/rating.ts';
+import { ebcFromA430 } from '../core/colour/scales.ts';
+import { normalNumbers } from '../core/reactions/normal.ts';
+import { png } from './field/png.ts';
 
 async function document(line: string) {
   const { code, stdout, stderr } = await umberpan(`colour ${line} --json`);
@@ -52,5 +61,123 @@ describe('umberpan colour', { timeout: 60_000 }, () => {
     const { code, stderr } = await umberpan(`colour ${line} --json`);
     expect(code).toBe(2);
     expect(JSON.parse(stderr).error.field).toBe(field);
+  });
+});
+
+const folder = mkdtempSync(join(tmpdir(), 'umberpan-'));
+afterAll(() => rmSync(folder, { recursive: true }));
+
+const [sample, white1, white2] = [regions.sample, ...regions.whites].map(
+  ({ left, top, width, height }) => `${left},${top},${width},${height}`,
+);
+const placed = `--sample ${sample} --white ${white1} --white ${white2}`;
+const made = '--sugar 1g --made-up-to 100mL --fold 2 --path 5cm';
+const plain: Scene = { a430Path: 0.45, hueIndex: 6, exposure: 0.75 };
+
+function pictured(scene: Partial<Scene>, tint: readonly [number, number, number] = [1, 1, 1]) {
+  const { data, ...size } = rendered(sceneCamera(normalNumbers(401), false), { ...plain, ...scene }, normalNumbers(7));
+  return { ...size, data: Uint8Array.from(data, (byte, at) => byte * (tint[at % 4] ?? 1)) };
+}
+
+function file(name: string, content: Uint8Array | string): string {
+  const path = join(folder, name);
+  writeFileSync(path, content);
+  return path;
+}
+
+const jpeg = (name: string, ...of: Parameters<typeof pictured>) => file(name, encode(pictured(...of), 95).data);
+
+function pngBytes({ width, height, data }: ReturnType<typeof pictured>): Buffer {
+  const rgb = Uint8Array.from({ length: 3 * width * height }, (_, at) => data[4 * Math.floor(at / 3) + (at % 3)] ?? 0);
+  return png({ width, height, rgb });
+}
+
+async function refused(line: string) {
+  const { code, stdout, stderr } = await umberpan(`colour ${line} --json`);
+  expect([code, stdout]).toEqual([2, '']);
+  return JSON.parse(stderr).error;
+}
+
+describe('umberpan colour --photo', { timeout: 60_000 }, () => {
+  // What the scene was rendered of: A430 0.45 over 5 cm of 1 g in 100 mL, thinned twice (5 g/L).
+  const truth = ebcFromA430(ratingA430(0.45 / (5 * 5), 'tenPercentByWeight'));
+
+  test('a good picture comes to its colour within the range, which is as wide as any phone makes it', async () => {
+    const { ebc, photo } = await document(`--photo ${jpeg('good.jpg', {})} ${placed} ${made}`);
+    expect(photo.ebc.low).toBeLessThan(truth);
+    expect(photo.ebc.high).toBeGreaterThan(truth);
+    expect(photo.ebc.high / photo.ebc.low).toBeGreaterThan(1.5);
+    expect(photo.ebc.high / photo.ebc.low).toBeLessThan(2.6);
+    expect(ebc.mid).toBe(photo.ebc.mid);
+    expect([ebc.low > photo.ebc.low, ebc.high < photo.ebc.high]).toEqual([true, true]);
+  });
+
+  test('the same picture as a PNG comes to the same colour, within what JPEG loses', async () => {
+    const ofJpeg = await document(`--photo ${jpeg('same.jpg', {})} ${placed} ${made}`);
+    const ofPng = await document(`--photo ${file('same.png', pngBytes(pictured({})))} ${placed} ${made}`);
+    expect(ofPng.ebc.mid / ofJpeg.ebc.mid).toBeCloseTo(1, 1);
+  });
+
+  test('says it in words, with the range that holds nine times in ten', async () => {
+    const { code, stdout } = await umberpan(`colour --photo ${jpeg('words.jpg', {})} ${placed} ${made}`);
+    expect(code).toBe(0);
+    expect(stdout).toMatch(/in brackets: 9 in 10/);
+    expect(stdout).toMatch(/EBC +[\d.]+ \([\d.]+ to [\d.]+\)/);
+    expect(stdout).toMatch(/Any phone in daylight/);
+  });
+
+  test.each([
+    ['clipped', { exposure: 1.2 }, undefined, /white clipped: .*a little darker/],
+    ['too dark', { a430Path: 3 }, undefined, /Thin it \d+ fold: 10 mL of it, made up to \d+ mL.*--fold \d+/],
+    ['too pale', { a430Path: 0.03 }, undefined, /Make it \d+ times as strong/],
+    ['tinted', {}, [1, 1, 0.75], /white tinted: .*white balance/],
+  ] as const)('a picture that is %s is refused, with the reason', async (name, scene, tint, why) => {
+    const { field, message } = await refused(`--photo ${jpeg(`${name[0]}.jpg`, scene, tint)} ${placed} ${made}`);
+    expect(field).toBe('--photo');
+    expect(message).toMatch(why);
+  });
+
+  test('a region over an edge of the glass is refused as uneven', async () => {
+    const regionsOverEdge = `--sample 50,24,40,48 --white ${white1}`;
+    const { message } = await refused(`--photo ${jpeg('edge.jpg', {})} ${regionsOverEdge} ${made}`);
+    expect(message).toMatch(/sample uneven/);
+  });
+
+  const whole = encode(pictured({}), 95).data;
+  const huge = pngBytes(pictured({}));
+  huge.writeUInt32BE(60_000, 16);
+  huge.writeUInt32BE(60_000, 20);
+  const hugeJpeg = Buffer.from(whole);
+  hugeJpeg.writeUInt32BE(0xffffffff, hugeJpeg.indexOf(Buffer.from([0xff, 0xc0])) + 5);
+  const swollen = png({ width: 4000, height: 4000, rgb: new Uint8Array(3 * 4000 * 4000) });
+  swollen.writeUInt32BE(100, 16);
+  swollen.writeUInt32BE(100, 20);
+  test.each([
+    ['text', 'not a picture', /is no JPEG and no PNG/],
+    ['a JPEG that breaks off', whole.subarray(0, whole.length / 2), /can't be read/],
+    ['a PNG that breaks off', pngBytes(pictured({})).subarray(0, 900), /broken|breaks off/],
+    ['a PNG that claims 3600 million pixels', huge, /60000 × 60000 pixels; allowed is 64 million/],
+    ['a JPEG that claims 4295 million pixels', hugeJpeg, /65535 × 65535 pixels; allowed is 64 million/],
+    ['a PNG that swells beyond its header', swollen, /more than its header says/],
+  ])('%s is refused', async (name, content, why) => {
+    const { field, message } = await refused(`--photo ${file(name.replaceAll(' ', '-'), content)} ${placed} ${made}`);
+    expect(field).toBe('--photo');
+    expect(message).toMatch(why);
+  });
+
+  test.each([
+    [`--sample ${sample}`, '--white'],
+    [`--sample 10,10,5,5 --white ${white1}`, '--sample'],
+    [`--sample ${sample} --white 180,0,40,40`, '--white'],
+    [`--sample 1,2,3 --white ${white1}`, '--sample'],
+    [`${placed} --ebc 3`, '--a430'],
+  ])('a picture with %s is refused over %s', async (line, field) => {
+    expect((await refused(`--photo ${jpeg('good.jpg', {})} ${line} ${made}`)).field).toBe(field);
+  });
+
+  test('the way of the light through the liquid has to be told, and regions are of a picture alone', async () => {
+    const line = `--photo ${jpeg('good.jpg', {})} ${placed} --sugar 1g --made-up-to 100mL`;
+    expect((await refused(line)).field).toBe('--path');
+    expect((await refused(`--ebc 3 --sample ${sample}`)).field).toBe('--sample');
   });
 });

@@ -34,6 +34,15 @@ describe('umberpan plan', { timeout: 30_000 }, () => {
     expect(stdout.split('\n').every((line) => line.length <= 90)).toBe(true);
   });
 
+  test('says how much is inverted at the end, as `--json` does, and where its band is told', async () => {
+    const { stdout } = await umberpan('plan --mass 400g');
+    const { expected } = await planned('--mass 400g');
+    const share = (100 * expected.at(-1).inverted).toFixed(0);
+    expect(stdout).toContain(
+      `Inverted at the end: ${share} % of the sugar; where 8 in 10 cooks end: umberpan simulate.`,
+    );
+  });
+
   test('takes further holds, an option each, in their order', async () => {
     const line = '--mass 200g --route bright --invert-time 5min --brown-time 5min';
     const { request, steps } = await planned(`${line} --step 293F,4min --step 155C,120s`);

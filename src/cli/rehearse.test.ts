@@ -1,7 +1,9 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import { bareCook } from '../../test/bareCook.ts';
 import { type Said, umberpan } from '../../test/runProgram.ts';
+import { alarmCatalogue } from '../core/advice/alarms/catalogue.ts';
 import { createRehearsal } from '../core/advice/rehearsal.ts';
+import { surpriseKinds, surpriseNames } from '../core/advice/surpriseKinds.ts';
 import type { Range } from '../core/twin/range.ts';
 import { planFromOptions } from './plan/makePlan.ts';
 import { cookByHand } from './rehearse/cookByHand.ts';
@@ -32,6 +34,7 @@ describe('umberpan rehearse --follow-advice --speed max', () => {
     const document = JSON.parse(json.stdout);
     expect(document).toMatchObject({ mode: 'rehearsal', ending: 'poured', seed: 3, members: 16 });
     expect(document.deeds.at(-1).kind).toBe('pour');
+    expect(document.surprises).toBeNull();
     expect(Object.keys(document.pan)).toEqual(['temperature_Cel', 'water_%', 'inverted_%', 'ph_[pH]', 'colour_{EBC}']);
     for (const { hidden, believed, inside, before } of [
       ...Object.values<Told>(document.pan),
@@ -53,6 +56,21 @@ describe('umberpan rehearse --follow-advice --speed max', () => {
     expect(blocks).toHaveLength(4);
     for (const block of blocks) expect(block).toMatch(/^Rehearsal/);
   });
+});
+
+test('umberpan rehearse --surprises names each fault, and the alarm that said so', { timeout: 120_000 }, async () => {
+  const line = 'rehearse --mass 300g --route bright --form syrup --invert-time 8min --brown-time 1min --members 16';
+  const { code, stdout } = await umberpan(`${line} --follow-advice --speed max --surprises`);
+  const [log = '', ...blocks] = stdout.trim().split('\n\n');
+  expect(code).toBe(0);
+  expect(log).toContain('done: poured');
+  const told = blocks.find((block) => block.startsWith('Rehearsal: surprises\n'));
+  const surprise = surpriseNames.map((name) => surpriseKinds[name]).find(({ words }) => told?.includes(words));
+  const { title } = alarmCatalogue[surprise?.alarm ?? 'foam'];
+  expect(told).toMatch(
+    new RegExp(`\\d:\\d\\d, ${surprise?.words}: “${title}” said so after \\d+ s, right again at \\d+:\\d\\d.$`),
+  );
+  expect(log).toContain(`ALARM: ${title}.`);
 });
 
 test.each([
@@ -106,6 +124,19 @@ describe('keys', async () => {
     expect(stage.rehearsal.deeds[0]?.deed.kind).toBe('heat');
     expect(stage.rehearsal.progress.stepIndex).toBeGreaterThan(0);
   }, 30_000);
+
+  test('s sees to an alarm when there is one', () => {
+    const stage = stageOf();
+    const { rehearsal } = stage;
+    const press = () => actOf('s', stage, rehearsal.advice());
+    expect(press()).toMatchObject({ kind: 'closed' });
+    rehearsal.say('foam', { rising: true });
+    rehearsal.moveTo(10);
+    expect(press()).toEqual({ kind: 'seen', alarms: ['foam'] });
+    rehearsal.say('seen', { alarm: 'foam' });
+    rehearsal.moveTo(20);
+    expect(press()).toMatchObject({ kind: 'closed' });
+  });
 
   test('q leaves', async () => {
     const stage = stageOf();

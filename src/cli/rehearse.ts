@@ -36,7 +36,8 @@ export function register(program: Command): void {
   command
     .optionsGroup('The rehearsal:')
     .option('--plan <file>', 'a plan printed by `umberpan plan --json`')
-    .option('--follow-advice', 'what is advised is done by itself, 25 s after it is said');
+    .option('--follow-advice', 'what is advised is done by itself, 25 s after it is said')
+    .option('--surprises', 'the thermometer fails once or twice in the holds, so that alarms can be practised');
   addInputs(command, runInputs);
   command
     .optionsGroup('Output:')
@@ -45,13 +46,14 @@ export function register(program: Command): void {
       'after',
       `
 Keys: ${wrapped(keyWords, '      ', 100)}.
-While advice waits to be done, time goes at 1. At the end it shows what was hidden against what the twin believed.
+While advice waits to be done, or an alarm to be seen, time goes at 1. At the end it shows what was hidden against what the
+twin believed, and which surprises there were.
 Exit codes: 0 done, 1 the kitchen can't do it or the pour is not reached in 6 hours, 2 misused, 7 refused because it breaks
 a limit of safety.
 
 Examples:
   umberpan rehearse --mass 400g --dose 5
-  umberpan rehearse --stove gas --power 2.5kW --seed 7 --speed 20
+  umberpan rehearse --stove gas --power 2.5kW --seed 7 --speed 20 --surprises
   umberpan rehearse --follow-advice --speed max --json`,
     )
     .action(stopping(rehearse));
@@ -59,6 +61,7 @@ Examples:
 
 interface RehearseOptions extends Texts {
   readonly followAdvice?: boolean;
+  readonly surprises?: boolean;
   readonly json?: boolean;
 }
 
@@ -73,8 +76,9 @@ async function rehearse(options: RehearseOptions): Promise<void> {
   ]);
   const { steps } = planning.plan;
   const { seed, members } = run;
-  const how = { mode: 'rehearsal', rehearsal: { seed, speed: Math.min(60, run.speed) }, planId: null } as const;
-  const begun = begunOf(planning.plan, planning.kit, how);
+  const surprises = options.surprises ? { surprises: true } : {};
+  const how = { seed, speed: Math.min(60, run.speed), ...surprises };
+  const begun = begunOf(planning.plan, planning.kit, { mode: 'rehearsal', rehearsal: how, planId: null });
   const rehearsal = createRehearsal({ prepared: planning.prepared, begun, members });
   const pacing = { screen: screenFor(options), speed: run.speed, longestS };
   const left = await cook({ rehearsal, kit: planning.kit, steps }, pacing, options.followAdvice ?? false);

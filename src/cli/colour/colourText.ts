@@ -4,7 +4,8 @@ import { showsColour, swatch } from '../swatch.ts';
 import { pairs } from '../table.ts';
 import type { MeasuredColour } from './measuredColour.ts';
 
-export function colourText(colour: MeasuredColour): string {
+/** @param within how often the truth lies in the ranges */
+export function colourText(colour: MeasuredColour, within = '8 in 10'): string {
   const { a430, ebc, srm, icumsa, specific430, hueIndex, drop } = colour;
   const { r, g, b, clipped } = drop;
   const look = `${r}, ${g}, ${b}${clipped ? ', as near as a screen comes to it' : ''}`;
@@ -17,7 +18,7 @@ export function colourText(colour: MeasuredColour): string {
     ['hue index', `${hueIndex.toFixed(1)}, as expected of a cooked sugar (assumed)`],
     ['a 3 mm drop', `${look}${showsColour(process.stdout) ? ` ${swatch(drop)}` : ''}`],
   ];
-  const spread = ebc.low === ebc.high ? '' : '; in brackets: 8 in 10';
+  const spread = ebc.low === ebc.high ? '' : `; in brackets: ${within}`;
   return `Colour of a 10 % w/w solution of the dry sugar${spread}\n${pairs(rows)}`;
 }
 

@@ -32,10 +32,14 @@ export interface MeasuredColour {
 }
 
 const usualMaillardShare = 0.5;
+const usualPathCm = 1;
 
 /** @throws RangeError for an absorbance that no kitchen instrument tells apart */
 export function measuredColour(given: ColourGiven): MeasuredColour {
-  const specific430 = specificOf(given);
+  return onEveryScale(specificOf(given), given.solids);
+}
+
+export function onEveryScale(specific430: Range, solids: number): MeasuredColour {
   const hueIndex = expectedHueIndex(specific430.mid, usualMaillardShare).mean;
   const each = (change: (specific: number) => number): Range => ({
     low: change(specific430.low),
@@ -50,14 +54,14 @@ export function measuredColour(given: ColourGiven): MeasuredColour {
     srm: each((specific) => srmFromA430(ratingA430(specific, 'tenPercentByWeight'))),
     icumsa: each((specific) => icumsaFromSpecific(specific, hueIndex)),
     hueIndex,
-    drop: dropColour(specific430.mid, hueIndex, 1 - given.solids),
+    drop: dropColour(specific430.mid, hueIndex, 1 - solids),
     source:
       'EBC = 25 A430 (Analytica-EBC 9.6), SRM = 12.7 A430 (ASBC Beer-10A), ICUMSA GS1/3-7; errors of kitchen instruments assumed',
   };
 }
 
 function specificOf(given: ColourGiven): Range {
-  const { a430, a420, ebc, srm, icumsa, sugar, madeUpTo, fold, path, solids } = given;
+  const { a430, a420, ebc, srm, icumsa, sugar, madeUpTo, fold, path = usualPathCm, solids } = given;
   if (sugar !== undefined && madeUpTo !== undefined) {
     const wavelengthNm = a420 === undefined ? 430 : 420;
     const absorbance = a430 ?? a420 ?? Number.NaN;

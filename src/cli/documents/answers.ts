@@ -1,21 +1,43 @@
 /** The documents of `umberpan colour`, `prime` and `handbook` with `--json`. */
 import { z } from '../../api/zod.ts';
-import { amount, cautionSchema, rangeSchema, rgbSchema } from './figures.ts';
+import { channels, lightKinds } from '../../core/colour/photo/viewer.ts';
+import { paperPlaces } from '../../core/lot/note.ts';
+import { amount, cautionSchema, eachOf, rangeSchema, rgbSchema } from './figures.ts';
 import { sugarSchema } from './sugar.ts';
 
+const onEveryScale = {
+  specific430: rangeSchema.describe('Absorbance at 430 nm, L/(g cm).'),
+  a430: rangeSchema,
+  ebc: rangeSchema,
+  srm: rangeSchema,
+  icumsa: rangeSchema,
+  hueIndex: amount,
+  drop: rgbSchema,
+  source: z.string(),
+};
+
 export const colourDocument = z
-  .strictObject({
-    format: z.literal('umberpan-colour-1'),
-    specific430: rangeSchema.describe('Absorbance at 430 nm, L/(g cm).'),
-    a430: rangeSchema,
-    ebc: rangeSchema,
-    srm: rangeSchema,
-    icumsa: rangeSchema,
-    hueIndex: amount,
-    drop: rgbSchema,
-    source: z.string(),
-  })
+  .strictObject({ format: z.literal('umberpan-colour-1'), ...onEveryScale })
   .meta({ id: 'ColourDocument' });
+
+const wideRange = z
+  .strictObject({ low: amount, mid: amount, high: amount })
+  .meta({ id: 'WideRange', description: 'The marks below which 5, 50 and 95 % of values lie.' });
+
+export const photographedDocument = z
+  .strictObject({
+    format: z.literal('umberpan-colour-photo-1'),
+    ...onEveryScale,
+    photo: z.strictObject({
+      light: z.enum(lightKinds),
+      paper: z.enum(paperPlaces),
+      absorbance: eachOf(channels, amount).describe('Decadic, of each channel against white.'),
+      sd: eachOf(channels, amount),
+      a430Path: wideRange.describe('Absorbance at 430 nm over all of the light’s path, by a phone that nobody taught.'),
+      ebc: wideRange,
+    }),
+  })
+  .meta({ id: 'PhotographedColour' });
 
 export const primeDocument = z
   .strictObject({

@@ -4,7 +4,9 @@ import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Command } from 'commander';
+import { encode } from 'jpeg-js';
 import { afterAll, describe, expect, test, vi } from 'vitest';
+import { regions, rendered, sceneCamera } from '../../../bench/measure/renderedPhoto.ts';
 import type { Schema } from '../../../scripts/reference/schema.ts';
 import { cookedLog } from '../../../test/cookedLog.ts';
 import { umberpan } from '../../../test/runProgram.ts';
@@ -13,6 +15,7 @@ import { writeCookFile } from '../../core/log/cookFile.ts';
 import type { KnownEvent } from '../../core/log/event.ts';
 import { defaultKit } from '../../core/pan/kit.ts';
 import { defaultRequest } from '../../core/planning/request.ts';
+import { normalNumbers } from '../../core/reactions/normal.ts';
 import { buildServer } from '../../server/server.ts';
 import { openStore } from '../../server/store/store.ts';
 import { entries } from '../handbook/entries.ts';
@@ -24,7 +27,7 @@ type Name = keyof typeof documents;
 const folder = mkdtempSync(join(tmpdir(), 'umberpan-'));
 afterAll(() => rmSync(folder, { recursive: true }));
 
-function file(name: string, text: string): string {
+function file(name: string, text: string | Uint8Array): string {
   const path = join(folder, name);
   writeFileSync(path, text);
   return path;
@@ -69,6 +72,16 @@ const heated = Array.from({ length: 60 }, (_, i) => 10 * (i + 1)).map((timeS) =>
   return `${timeS}s:${shownC.toFixed(1)}`;
 });
 
+const scene = { a430Path: 0.45, hueIndex: 6, exposure: 0.75 };
+const photo = file(
+  'photo.jpg',
+  encode(rendered(sceneCamera(normalNumbers(3), false), scene, normalNumbers(1)), 95).data,
+);
+const [sample, white] = [regions.sample, regions.whites[0]].map(
+  ({ left, top, width, height }) => `${left},${top},${width},${height}`,
+);
+const photographed = `colour --sample ${sample} --white ${white} --sugar 1g --made-up-to 100mL --path 6cm`;
+
 const beer = 'glass --volume 20L --gravity 1.060 --ebc 12';
 const strong = 'ebc=150,solids=98,price=3,alkali=naoh,dose=5';
 const workspace = file('workspace.json', await filledWorkspace());
@@ -103,6 +116,7 @@ const lines: Readonly<Record<Name, readonly string[]>> = {
   simulate: ['simulate --mass 300g --draws 4'],
   rehearse: [
     'rehearse --mass 300g --route bright --form syrup --invert-time 1min --brown-time 1min --members 16 --follow-advice --speed max',
+    'rehearse --mass 300g --route bright --form syrup --invert-time 8min --brown-time 1min --members 16 --follow-advice --speed max --surprises',
   ],
   'follow, of a measurement': [
     'follow --members 16 < {"t": 60, "reading": 75.2, "unit": "[degF]"}',
@@ -126,6 +140,7 @@ const lines: Readonly<Record<Name, readonly string[]>> = {
   learn: [`learn ${march} ${unheated} --kit ${kit}`, `learn ${misnoted} --kit ${kit}`],
   compare: [`compare ${march} ${april} --explain --draws 2`, `compare ${march} ${unpoured}`],
   colour: ['colour --ebc 210', 'colour --a430 0.42 --sugar 2g --made-up-to 100mL --fold 5'],
+  'colour --photo': [`${photographed} --photo ${photo}`],
   glass: [
     beer,
     `${beer} --bought-price 5 --sugar mass=800g,${strong}`,
@@ -163,6 +178,7 @@ const lines: Readonly<Record<Name, readonly string[]>> = {
     `import ${spoiled} ${columns}`,
     `learn ${march} --kit ${folder}/nowhere.json`,
     `compare ${march} ${folder}/nowhere.ndjson`,
+    `${photographed} --photo ${kit}`,
     `${beer} --sugar ebc=75`,
     `restore ${march} --data ${folder}/new`,
     `trust --data ${march}`,

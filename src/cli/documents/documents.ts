@@ -1,7 +1,14 @@
 /** What commands print with `--json`, each with the schema of its document. */
 import { z } from '../../api/zod.ts';
 import { exitCodes } from '../stop.ts';
-import { answerDocument, colourDocument, parametersDocument, primeDocument, propertiesDocument } from './answers.ts';
+import {
+  answerDocument,
+  colourDocument,
+  parametersDocument,
+  photographedDocument,
+  primeDocument,
+  propertiesDocument,
+} from './answers.ts';
 import { comparisonDocument } from './comparison.ts';
 import { fieldDocument } from './field.ts';
 import { refusalSchema } from './figures.ts';
@@ -40,6 +47,7 @@ export const documents = {
   learn: learnDocument,
   compare: comparisonDocument,
   colour: colourDocument,
+  'colour --photo': photographedDocument,
   glass: glassBeer,
   'glass --swap': glassSwap,
   'glass, a wish that sugars meet': glassWays,

@@ -2,6 +2,8 @@
 import { kitSchema } from '../../api/kit.ts';
 import { planRequestSchema } from '../../api/planRequest.ts';
 import { z } from '../../api/zod.ts';
+import { alarmIds } from '../../core/advice/alarms/catalogue.ts';
+import { surpriseNames } from '../../core/advice/surpriseKinds.ts';
 import { kitchenShown } from '../cook/kitchenShown.ts';
 import { amount, count, deedWith, eachOf, rangeSchema } from './figures.ts';
 
@@ -12,6 +14,14 @@ const revealed = z.strictObject({
 });
 
 const kitchenNames = Object.values(kitchenShown).map(({ key }) => key);
+
+const surprise = z.strictObject({
+  name: z.enum(surpriseNames),
+  alarm: z.enum(alarmIds).describe('Which should say so.'),
+  t: amount.describe('When it began, since the cook began, s.'),
+  said_t: amount.nullable().describe('When the alarm sounded; null where it did not.'),
+  right_t: amount.nullable().describe('When the thermometer was right again; null where it stayed so.'),
+});
 
 export const rehearsalDocument = z
   .strictObject({
@@ -33,5 +43,6 @@ export const rehearsalDocument = z
     kitchen: eachOf(kitchenNames, revealed.extend({ before: rangeSchema })).describe(
       'The same, with what was held likely before the cook.',
     ),
+    surprises: z.array(surprise).nullable().describe('Faults of the thermometer; null where it was rehearsed without.'),
   })
   .meta({ id: 'RehearsalDocument' });

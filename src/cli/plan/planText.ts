@@ -4,7 +4,7 @@ import { centralValues } from '../../core/pan/model.ts';
 import type { Account } from '../../core/planning/account.ts';
 import type { AlkaliAmounts } from '../../core/planning/amounts.ts';
 import { dialText } from '../../core/planning/dial.ts';
-import { describe } from '../../core/planning/forecast.ts';
+import { describe, type StepEnd } from '../../core/planning/forecast.ts';
 import { alkaliFacts, cautionsFor } from '../../core/planning/handling.ts';
 import type { Plan } from '../../core/planning/plan.ts';
 import { formatSpoon } from '../../core/units/formatSpoon.ts';
@@ -21,13 +21,15 @@ const millimetres = (m: number): string => `${(m * 1000).toFixed(0)} mm`;
 export function planText(planning: Planning | Aimed, account?: Account): string {
   const { plan } = planning;
   const { alkali } = plan.amounts;
+  const { ends } = describe(planning.course, centralValues(planning.kit), 1);
   return [
     title(plan),
     ...('landed' in planning ? [aimText(planning)] : []),
     `Weigh out\n${pairs(weighed(plan))}`,
     ...(alkali ? [solution(alkali)] : []),
     `Pan\n${pairs(fitRows(planning))}`,
-    `Steps\n${stepTable(planning)}`,
+    `Steps\n${stepTable(planning, ends)}`,
+    invertedText(ends),
     ...(account ? [accountText(account)] : []),
     `Beware\n${[
       ...plan.cautions.map(({ message }) => upperFirst(`${message}.`)),
@@ -85,8 +87,13 @@ function fitRows({ plan: { fit, mostFinishedKg }, kit }: Planning): [string, str
   ];
 }
 
-function stepTable({ plan, course, kit }: Planning): string {
-  const { ends } = describe(course, centralValues(kit), 1);
+/** The band of it takes draws. */
+function invertedText(ends: readonly StepEnd[]): string {
+  const share = 100 * (ends.at(-1)?.inverted ?? 0);
+  return `Inverted at the end: ${share.toFixed(0)} % of the sugar; where 8 in 10 cooks end: umberpan simulate.`;
+}
+
+function stepTable({ plan, course }: Planning, ends: readonly StepEnd[]): string {
   const rows = plan.steps.map((step, at) => {
     const end = ends[at];
     return [

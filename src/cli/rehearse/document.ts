@@ -1,5 +1,6 @@
 /** The end of a rehearsal as a JSON document. */
 import type { Revealed } from '../../core/advice/reveal.ts';
+import { surpriseKinds } from '../../core/advice/surpriseKinds.ts';
 import type { Range } from '../../core/twin/range.ts';
 import type { Ended } from './ended.ts';
 import { shownAs } from './revealed.ts';
@@ -21,6 +22,14 @@ export function rehearsalDocument(ended: Ended) {
     deeds: rehearsal.deeds.map(({ timeS, deed }) => ({ t: timeS, ...deed })),
     pan: documentOf(reveal.pan),
     kitchen: documentOf(reveal.kitchen),
+    surprises:
+      reveal.surprises?.map(({ name, beganS, saidS = null, rightS = null }) => ({
+        name,
+        alarm: surpriseKinds[name].alarm,
+        t: beganS,
+        said_t: saidS,
+        right_t: rightS,
+      })) ?? null,
   };
 }
 

@@ -1,9 +1,11 @@
 /** The end of a rehearsal as a person reads it. */
-import type { Revealed } from '../../core/advice/reveal.ts';
+import type { Reveal, Revealed } from '../../core/advice/reveal.ts';
+import { noSurprise, surpriseWords } from '../../core/advice/surpriseWords.ts';
 import type { Range } from '../../core/twin/range.ts';
 import { type Column, table } from '../table.ts';
 import type { Ended } from './ended.ts';
 import { shownAs } from './revealed.ts';
+import { clockText } from './statusText.ts';
 
 type Row = Revealed<keyof typeof shownAs> & { readonly before?: Range };
 
@@ -12,9 +14,16 @@ export function revealText(ended: Ended): string {
   return [
     ledText(ended),
     `Rehearsal: the pan at the end\n${revealTable(reveal.pan, [])}`,
+    ...surprisesText(reveal),
     `Rehearsal: the kitchen (${kit.name})\n${revealTable(reveal.kitchen, [{ head: 'before the cook', align: 'right' }])}`,
     'Rehearsal: believed and before the cook are 10-90 % ranges; one hidden value in five lies outside.\nNothing here was cooked.',
   ].join('\n\n');
+}
+
+function surprisesText({ surprises }: Reveal): string[] {
+  if (!surprises) return [];
+  const told = surprises.map((surprise) => surpriseWords(surprise, (timeS) => clockText(timeS).trim()));
+  return [['Rehearsal: surprises', ...(told.length > 0 ? told : [noSurprise])].join('\n')];
 }
 
 function ledText({ ending, rehearsal, seed, inBand, spoonfuls, turns }: Ended): string {

@@ -1,12 +1,13 @@
 /** How a rehearsal stands, on one line; every line says that it is a rehearsal. */
 import type { Advice } from '../../core/advice/advise.ts';
+import { alarmCatalogue } from '../../core/advice/alarms/catalogue.ts';
 import type { Rehearsal } from '../../core/advice/rehearsal.ts';
 import type { Step, TimedDeed } from '../../core/pan/steps.ts';
 import { rangeOf } from '../../core/twin/range.ts';
 import { adviceWords, doneWords, type Standing } from '../cook/adviceWords.ts';
 import { bandText, stepNames } from '../plan/stepText.ts';
 
-function clockText(timeS: number): string {
+export function clockText(timeS: number): string {
   const minutes = Math.floor(timeS / 60);
   return `${String(minutes).padStart(2)}:${String(Math.floor(timeS % 60)).padStart(2, '0')}`;
 }
@@ -39,6 +40,17 @@ function heldText({ end, letDown }: Step, held: number): string[] {
 function adviceText(advice: Advice, now: Standing): string {
   const words = adviceWords(advice, now);
   return words.length === 0 ? 'go on' : `${advice.urgency.toUpperCase()}: ${words.join(', ')}`;
+}
+
+/** The alarms that sounded since so many changes of them, with their times. */
+export function alarmTexts({ cook }: Rehearsal, told: number): { readonly timeS: number; readonly text: string }[] {
+  return cook.alarms.history
+    .slice(told)
+    .filter(({ what }) => what === 'sounded')
+    .map(({ timeS, alarm }) => {
+      const { title, action } = alarmCatalogue[alarm];
+      return { timeS, text: framed(timeS, `ALARM: ${title}. ${action}`) };
+    });
 }
 
 export function doneText({ timeS, deed }: TimedDeed, steps: readonly Step[]): string {

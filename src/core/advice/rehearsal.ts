@@ -13,13 +13,14 @@ import type { Advice } from './advise.ts';
 import { createLiveCook, type LiveCook } from './liveCook.ts';
 import type { Horizon } from './outlook.ts';
 import type { Progress } from './progress.ts';
+import { createSurprises, drawSurprises, type Surprised } from './surprises.ts';
 
 export interface RehearsalOptions {
   readonly prepared: PreparedKit;
   /** How the cook begins; its seed decides what is hidden, and every noise: the same seed is the same rehearsal. */
   readonly begun: Begun;
   readonly members?: number;
-  /** What the thermometer sends of what it shows at a time, to rehearse its faults; null: nothing. */
+  /** What the thermometer sends of what it shows at a time, instead of what `begun` asks for; null: nothing. */
   readonly sends?: (shownC: number, timeS: number) => number | null;
 }
 
@@ -38,6 +39,8 @@ export interface Rehearsal {
   readonly deeds: readonly TimedDeed[];
   /** Readings taken in holds, from when the band was first reached, and how many found the hidden pan inside it. */
   readonly holds: { readonly looks: number; readonly inBand: number };
+  /** Faults of the thermometer that came so far; undefined where it was begun without surprises. */
+  readonly surprises: readonly Surprised[] | undefined;
   /** Goes on to a time; the thermometer is read each `readEveryS` on the way. */
   moveTo(timeS: number): void;
   perform(deed: Deed): void;
@@ -53,13 +56,21 @@ export const readEveryS = 10;
 const device = '00000000-0000-7000-8000-000000000001';
 
 export function createRehearsal(options: RehearsalOptions): Rehearsal {
-  const { prepared, begun, members, sends = (shownC) => shownC } = options;
+  const { prepared, begun, members } = options;
   const { steps, amounts, rehearsal } = begun;
   const { charge } = amounts;
   const seed = rehearsal?.seed ?? 1;
   const hidden = createHiddenPan(prepared, charge, normalNumbers(2 * seed));
   const cook = createLiveCook({ prepared, charge, steps, seed, ...(members === undefined ? {} : { members }) });
   const { followed } = cook;
+  const surprises = rehearsal?.surprises
+    ? createSurprises(drawSurprises(seed, steps), {
+        steps,
+        roomC: prepared.kit.roomC,
+        progress: () => followed.progress,
+      })
+    : undefined;
+  const { sends = surprises?.sends ?? ((shownC) => shownC) } = options;
   const events: KnownEvent[] = [];
   const deeds: TimedDeed[] = [];
   let readingC = hidden.reading();
@@ -75,6 +86,7 @@ export function createRehearsal(options: RehearsalOptions): Rehearsal {
     };
     events.push(makeEvent(making, kind, body) as KnownEvent);
     cook.hear(events);
+    surprises?.hear(kind, body, hidden.timeS);
   }
 
   function read(timeS: number): void {
@@ -108,6 +120,9 @@ export function createRehearsal(options: RehearsalOptions): Rehearsal {
     deeds,
     get holds() {
       return holds;
+    },
+    get surprises() {
+      return surprises?.came;
     },
     moveTo(toS) {
       const first = (Math.floor(hidden.timeS / readEveryS) + 1) * readEveryS;

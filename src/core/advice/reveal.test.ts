@@ -15,7 +15,8 @@ test('the reveal sets what was drawn against the twin, and says rightly which li
     begun: bareCook(charge, [dissolve], 4),
     members: 16,
   });
-  const { pan, kitchen } = revealOf(rehearsal, defaultKit, charge);
+  const { pan, kitchen, surprises } = revealOf(rehearsal, defaultKit, charge);
+  expect(surprises).toBeUndefined();
   const hidden = Object.fromEntries([...pan, ...kitchen].map((row) => [row.name, row.hidden]));
   // Before the heat is on: room temperature, nothing inverted, no colour, and all the water that went in.
   expect(hidden).toMatchObject({

@@ -1,4 +1,4 @@
-/** What was hidden in a rehearsal, against what the twin believed. */
+/** What was hidden in a rehearsal, against what the twin believed, and the surprises in it, against the alarms. */
 import type { Kit } from '../pan/kit.ts';
 import { modelParameters } from '../pan/model.ts';
 import type { ModelParameter } from '../pan/physics.ts';
@@ -7,6 +7,8 @@ import { valueAt } from '../reactions/parameter.ts';
 import { type Range, rangeOf } from '../twin/range.ts';
 import { type UnseenName, unseenNames, unseenOf, unseenRanges } from '../twin/unseen.ts';
 import type { Rehearsal } from './rehearsal.ts';
+import { type SurpriseName, surpriseKinds } from './surpriseKinds.ts';
+import type { Surprised } from './surprises.ts';
 
 /** Parameters of the kitchen that a cook can teach. */
 const kitchenNames = [
@@ -26,16 +28,27 @@ export interface Revealed<Name> {
   readonly inside: boolean;
 }
 
+/** A fault of the thermometer as it came, s: when its alarm sounded and it was right again, undefined where that never was. */
+export interface RevealedSurprise {
+  readonly name: SurpriseName;
+  readonly beganS: number;
+  readonly saidS: number | undefined;
+  readonly rightS: number | undefined;
+}
+
 export interface Reveal {
   readonly pan: readonly Revealed<'temperatureC' | UnseenName>[];
   /** With what was held likely before the cook. */
   readonly kitchen: readonly (Revealed<KitchenName> & { readonly before: Range })[];
+  /** Undefined where it was rehearsed without. */
+  readonly surprises: readonly RevealedSurprise[] | undefined;
 }
 
 /** 10 % and 90 % marks of a normal distribution, in standard deviations. */
 const score80 = 1.2816;
 
-export function revealOf({ hidden, twin }: Pick<Rehearsal, 'hidden' | 'twin'>, kit: Kit, charge: Charge): Reveal {
+export function revealOf(rehearsal: Rehearsal, kit: Kit, charge: Charge): Reveal {
+  const { hidden, twin } = rehearsal;
   const truth = unseenOf(hidden, charge);
   const unseen = unseenRanges(twin.members, charge);
   const parameters = modelParameters(kit);
@@ -51,7 +64,16 @@ export function revealOf({ hidden, twin }: Pick<Rehearsal, 'hidden' | 'twin'>, k
       const before = { low: at(-score80), mid: at(0), high: at(score80) };
       return { ...revealed(name, hidden.values[name], believed), before };
     }),
+    surprises: rehearsal.surprises?.map((surprise) => revealedSurprise(surprise, rehearsal)),
   };
+}
+
+function revealedSurprise({ name, beganS, untilS }: Surprised, { cook, timeS }: Rehearsal): RevealedSurprise {
+  const { alarm } = surpriseKinds[name];
+  const said = cook.alarms.history.find(
+    (change) => change.alarm === alarm && change.what === 'sounded' && change.timeS >= beganS && change.timeS <= untilS,
+  );
+  return { name, beganS, saidS: said?.timeS, rightS: untilS <= timeS ? untilS : undefined };
 }
 
 function revealed<Name>(name: Name, hidden: number, believed: Range): Revealed<Name> {

@@ -5,8 +5,8 @@ import type { AlkaliPart, Charge, Step } from '../pan/steps.ts';
 /** The cook's first event: everything that the cook goes by, so that its log can be understood without anything else. */
 export interface Begun {
   readonly mode: 'live' | 'rehearsal';
-  /** What the simulated pan of a rehearsal was drawn from, and how many times faster than a clock it runs. */
-  readonly rehearsal: { readonly seed: number; readonly speed: number } | null;
+  /** What the simulated pan of a rehearsal was drawn from, how many times faster than a clock it runs, and whether its thermometer fails. */
+  readonly rehearsal: { readonly seed: number; readonly speed: number; readonly surprises?: boolean } | null;
   readonly planId: string | null;
   /** The plan request as it was made; kept whole and not read here. */
   readonly request: object;

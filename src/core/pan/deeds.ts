@@ -17,10 +17,17 @@ const iceWaterC = 1;
 /** Syrup is let down with hot water, which spatters less (common practice, no source), C. */
 const letDownWaterC = 90;
 
+/** Share of the sugar that counts as dissolved from the start, where nothing else is. */
+const firstDissolved = 1e-6;
+
 /** Pan and contents at room temperature, ring off, sugar not dissolved yet. */
 export function filledPan(charge: Charge, kit: Kit, values: ModelValues): Float64Array {
   const y = new Float64Array(stateSize);
-  y[place.crystals] = charge.sucroseKg / amountMassKg[amount.sucrose];
+  const sucrose = charge.sucroseKg / amountMassKg[amount.sucrose];
+  // Shares of what is dissolved are asked for from the start, and without malt or acid there would be nothing that they are shares of.
+  const dissolved = charge.maltExtractKg + charge.citricAcidKg > 0 ? 0 : firstDissolved;
+  y[place.sucrose] = dissolved * sucrose;
+  y[place.crystals] = (1 - dissolved) * sucrose;
   y[place.waterKg] = charge.waterKg;
   y[place.maltKg] = charge.maltExtractKg;
   y[place.amine] = values.amineContent * charge.maltExtractKg;

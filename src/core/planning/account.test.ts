@@ -190,3 +190,14 @@ describe('the account of a plan', () => {
     expect(accountFor({}).account.distilled.invertedMore).toBeGreaterThan(0);
   });
 });
+
+test('a cook of sugar and water alone, where nothing is dissolved at first, comes to its end', () => {
+  for (const alkalinityMgPerL of [0, 200]) {
+    const prepared = prepareKit({ ...defaultKit, water: { ...defaultKit.water, alkalinityMgPerL } });
+    const planned = planFor({ ...defaultRequest, maltExtractGPerKg: 0 }, prepared);
+    if (planned.kind === 'refused') throw new Error('refused');
+    const { distilled } = accountOf(planned.plan, planned.course, prepared);
+    expect(distilled.colourFactor).toBeGreaterThan(0);
+    expect(planned.course.temperatureC.every(Number.isFinite)).toBe(true);
+  }
+});

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { defaultKit } from '../../core/pan/kit.ts';
+import { planCautions } from '../../core/planning/cautions.ts';
 import { defaultRequest } from '../../core/planning/request.ts';
-import { aimEntries } from '../places/desk/aimEntries.ts';
+import { aimEntries, typedAim } from '../places/desk/aimEntries.ts';
 import { replaced, rewritten, type Sheet, textOf, troubles, typed } from './entry.ts';
 import { kitEntries } from './kit/kitEntries.ts';
 
@@ -22,6 +23,8 @@ describe('a field that is typed into', () => {
     ['alkaliGPerKg', '4,5 g/kg', 'alkaliGPerKg', 4.5],
     ['alkaliGPerKg', '4.5g / kg', 'alkaliGPerKg', 4.5],
     ['solutionStrength', '10 %', 'solutionStrength', 0.1],
+    ['alkaliActive', '85', 'alkaliActive', 0.85],
+    ['alkaliCarbonate', '2 %', 'alkaliCarbonate', 0.02],
   ] as const)('takes %s %s', (field, text, name, value) => {
     const sheet = afterTyping(field, text);
     expect(troubles(sheet, entries)).toEqual({});
@@ -37,6 +40,9 @@ describe('a field that is typed into', () => {
     ['massKg', '9'.repeat(70), `Finished sugar: “${'9'.repeat(24)}…” is too long. Allowed: 100 g to 5000 g.`],
     ['invertC', '200', 'Invert at: “200” is too much. Allowed: 110 °C to 140 °C.'],
     ['alkaliGPerKg', '5 g/L', 'Dose: “5 g/L” is not understood. Allowed: 0.2 g/kg to 12 g/kg.'],
+    ['alkaliActive', '40 %', 'Active part: “40 %” is too little. Allowed: 50% to 100%.'],
+    ['alkaliCarbonate', '31', 'Carbonate: “31” is too much. Allowed: 0% to 30%.'],
+    ['alkaliCarbonate', '10', 'Carbonate: “10%” is too much beside 97% of hydroxide. Allowed: 0% to 3%.'],
     ['name', '  ', 'Name is empty. Allowed: 1 to 80 characters.'],
     ['name', 'x'.repeat(81), 'Name has 81 characters. Allowed: 1 to 80 characters.'],
   ])(
@@ -50,14 +56,31 @@ describe('a field that is typed into', () => {
   );
 
   it('takes every limit as it is written out, in either unit of temperature', () => {
+    // So weak an alkali has room for all the carbonate that is allowed.
+    const weak = { ...fresh, good: { ...defaultRequest, alkaliActive: 0.7 } };
     for (const unit of ['C', 'F'] as const) {
       const fields = aimEntries(unit);
       for (const field of Object.keys(fields)) {
         const [, least = '', most = ''] = /Allowed: (.*) to (.*)\./.exec(limitsOf(fields, field)) ?? [];
         for (const text of [least, most].filter((each) => each !== '' && field !== 'name'))
-          expect(troubles(typed(fresh, fields, field, text), fields), `${field} ${text}`).toEqual({});
+          expect(troubles(typed(weak, fields, field, text), fields), `${field} ${text}`).toEqual({});
       }
     }
+  });
+
+  it('of carbonate that was refused beside the hydroxide is read anew when that is typed, and cautions', () => {
+    const first = typedAim(fresh, entries, 'alkaliCarbonate', '10');
+    expect(first.good).toEqual(defaultRequest);
+    const both = typedAim(first, entries, 'alkaliActive', '85');
+    expect(troubles(both, entries)).toEqual({});
+    expect(both.good).toMatchObject({ alkaliActive: 0.85, alkaliCarbonate: 0.1 });
+    expect(planCautions(both.good).map(({ id }) => id)).toEqual(['CAU-STALE-ALKALI']);
+    const back = typedAim(both, entries, 'alkaliActive', '95');
+    expect(troubles(back, entries)['alkaliActive']).toMatch(/beside 10% of carbonate. Allowed: 50% to 90%/);
+    expect(typedAim(back, entries, 'alkaliCarbonate', '1').good).toMatchObject({
+      alkaliActive: expect.closeTo(0.95, 9),
+      alkaliCarbonate: 0.01,
+    });
   });
 
   it('shows every value of a kit so that it can be read back', () => {

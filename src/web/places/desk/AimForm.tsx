@@ -65,9 +65,26 @@ export function AimForm(props: AimFormProps) {
           <SheetField {...field} field="solutionStrength" />
           {hints['solutionStrength'] && <p className="caution">{hints['solutionStrength']}</p>}
           <SheetField {...field} field="maltExtractGPerKg" wide />
+          <AlkaliShares {...props} />
         </fieldset>
       )}
     </form>
+  );
+}
+
+/** What of the alkali is what it should be; open from the start where it was told. */
+function AlkaliShares({ sheet, entries, onText, refusals, hints }: AimFormProps) {
+  const field = { sheet, entries, onText, refusals };
+  const told = [sheet.good, sheet.texts].some((each) => 'alkaliActive' in each || 'alkaliCarbonate' in each);
+  return (
+    <details open={told}>
+      <summary>More of the alkali</summary>
+      <div className="pairs">
+        <SheetField {...field} field="alkaliActive" />
+        <SheetField {...field} field="alkaliCarbonate" />
+      </div>
+      {hints['alkaliCarbonate'] && <p className="caution">{hints['alkaliCarbonate']}</p>}
+    </details>
   );
 }
 

@@ -23,8 +23,8 @@ export function Cautions({ alkali }: { readonly alkali: boolean }) {
         <li>Children and pets at least 1 m away. Never touch or taste hot syrup: drops go on a cold plate.</li>
         {alkali && (
           <li>
-            <strong>Lye burns and can blind.</strong> Goggles and gloves; never in an aluminium pan; the safety data
-            sheet first.
+            <strong>Lye burns and can blind.</strong> Goggles and nitrile gloves; never in an aluminium pan; the safety
+            data sheet first.
           </li>
         )}
       </ul>

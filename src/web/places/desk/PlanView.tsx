@@ -1,6 +1,7 @@
 /** The plan on screen: where it lands, the pan line, and what to weigh, prepare and do. */
 import { memo } from 'react';
 import type { Kit } from '../../../core/pan/kit.ts';
+import { isNeutralised } from '../../../core/planning/account/neutraliser.ts';
 import type { Account } from '../../../core/planning/account.ts';
 import type { PlanRequest } from '../../../core/planning/request.ts';
 import { PanLineFigure } from '../../parts/panLine/PanLineFigure.tsx';
@@ -17,6 +18,7 @@ import type { Laying } from './behind/useBehind.ts';
 import { Cautions } from './Cautions.tsx';
 import { StepHandles } from './hand/StepHandles.tsx';
 import { Landing } from './Landing.tsx';
+import { NeutraliserCard } from './NeutraliserCard.tsx';
 import { PanFitView } from './PanFitView.tsx';
 import { StepTable } from './StepTable.tsx';
 import { summaryOf } from './summary.ts';
@@ -41,6 +43,7 @@ export const PlanView = memo(function PlanView(props: PlanViewProps) {
   const { plan, tones, ends } = picture;
   const { behind } = laying;
   const { alkali } = plan.amounts;
+  const neutralised = isNeutralised(plan.request);
   const dimmed = stale ? '' : undefined;
   return (
     <>
@@ -65,6 +68,7 @@ export const PlanView = memo(function PlanView(props: PlanViewProps) {
           <Amounts plan={plan} />
           <PanFitView plan={plan} pours={bands?.forecast.yieldKg} kit={kit} tone={tones.at(-1)} />
           {alkali && <AlkaliCard alkali={alkali} cautions={plan.cautions} />}
+          {neutralised && <NeutraliserCard substance={plan.request.alkali} neutraliser={account?.neutraliser} />}
           <StepTable picture={picture} bands={bands} />
           <AccountView
             account={account}
@@ -73,8 +77,14 @@ export const PlanView = memo(function PlanView(props: PlanViewProps) {
             roomC={kit.roomC}
             kitHref={kitId ? `/kit/${kitId}` : '/kit'}
           />
-          <WaterView account={account} water={kit.water} inverted={ends.at(-1)?.inverted ?? 0} />
-          <Cautions alkali={alkali !== undefined} />
+          <WaterView
+            account={account}
+            water={kit.water}
+            request={plan.request}
+            inverted={ends.at(-1)?.inverted ?? 0}
+            band={bands?.forecast.steps.at(-1)?.inverted}
+          />
+          <Cautions alkali={alkali !== undefined || neutralised} />
         </div>
       </div>
     </>

@@ -2,6 +2,7 @@
 
 import { memo } from 'react';
 import type { Kit } from '../../../core/pan/kit.ts';
+import { isNeutralised } from '../../../core/planning/account/neutraliser.ts';
 import type { Account } from '../../../core/planning/account.ts';
 import { formatSpoon } from '../../../core/units/formatSpoon.ts';
 import { clock, grams } from '../../parts/figures.ts';
@@ -15,6 +16,7 @@ import { AlkaliCard } from './AlkaliCard.tsx';
 import { Amounts } from './Amounts.tsx';
 import { readyText } from './account/accountWords.ts';
 import { Cautions } from './Cautions.tsx';
+import { NeutraliserCard } from './NeutraliserCard.tsx';
 import { StepTable } from './StepTable.tsx';
 import { landingOf } from './summary.ts';
 import './print.css';
@@ -33,6 +35,7 @@ export const PrintSheet = memo(function PrintSheet({ picture, bands, account, ki
   const { plan, endS, hottestC } = picture;
   const { alkali } = plan.amounts;
   const { name, form, route } = plan.request;
+  const neutralised = isNeutralised(plan.request);
   usePrintLine();
   const layout = flatLayoutFor(widthPx, endS, hottestC, alkali ? 3 : 2, plan.steps.length);
   return (
@@ -46,10 +49,11 @@ export const PrintSheet = memo(function PrintSheet({ picture, bands, account, ki
         {materialNames[kit.pan.material].toLowerCase()} pan of {(kit.pan.diameterM * 100).toFixed(0)} cm; spoon of{' '}
         {formatSpoon(kit.spoonM3)}.{account && ` ${readyText(account)}`}
       </p>
-      <Cautions alkali={alkali !== undefined} />
+      <Cautions alkali={alkali !== undefined || neutralised} />
       <div className="prepare">
         <Amounts plan={plan} />
         {alkali && <AlkaliCard alkali={alkali} cautions={plan.cautions} />}
+        {neutralised && <NeutraliserCard substance={plan.request.alkali} neutraliser={account?.neutraliser} />}
       </div>
       <StepTable picture={picture} bands={bands} onPaper />
       <figure className="print-pan">

@@ -1,16 +1,19 @@
 /** The fields of the aim: what each is called, how it is typed, and its limits. */
+import { usualActive } from '../../../core/planning/amounts.ts';
 import {
   type FurtherHold,
   furtherHoldRanges,
   mostFurtherHolds,
+  optionalRanges,
   type PlanRequest,
   requestRanges,
 } from '../../../core/planning/request.ts';
-import type { Entries, Entry } from '../../parts/entry.ts';
+import { type Entries, type Entry, EntryError, type Sheet, typed } from '../../parts/entry.ts';
 import { nameEntry, plainEntry, quantityEntry } from '../../parts/numberEntry.ts';
 import type { TemperatureUnit } from '../../parts/temperature.ts';
 
 type NumberField = keyof typeof requestRanges;
+type AlkaliShare = keyof typeof optionalRanges;
 
 /** Label, limits and place of one number of the request. */
 function number(field: NumberField, label: string, hint?: string) {
@@ -21,6 +24,50 @@ function number(field: NumberField, label: string, hint?: string) {
     get: (request: PlanRequest) => request[field],
     set: (request: PlanRequest, value: number): PlanRequest => ({ ...request, [field]: value }),
   };
+}
+
+const usualShares: Readonly<Record<AlkaliShare, number>> = { alkaliActive: usualActive, alkaliCarbonate: 0 };
+const otherShare = { alkaliActive: 'alkaliCarbonate', alkaliCarbonate: 'alkaliActive' } as const;
+const shareOf = (request: PlanRequest, share: AlkaliShare): number => request[share] ?? usualShares[share];
+
+/** What of the alkali is hydroxide, or carbonate: together no more than all of it. */
+function alkaliShare(field: AlkaliShare, label: string, hint: string) {
+  const range = optionalRanges[field];
+  return quantityEntry({
+    label,
+    hint,
+    range,
+    dimension: 'fraction',
+    unit: '%',
+    get: (request: PlanRequest) => shareOf(request, field),
+    set(request: PlanRequest, value: number): PlanRequest {
+      const beside = shareOf(request, otherShare[field]);
+      const most = Math.min(range[1], 1 - beside);
+      if (value > most + 1e-9) {
+        const allowed = `Allowed: ${shown(range[0])} to ${shown(most)}`;
+        throw new EntryError(
+          `${label}: “${shown(value)}” is too much beside ${shown(beside)} of ${shareWords[otherShare[field]]}. ${allowed}.`,
+        );
+      }
+      return { ...request, [field]: value };
+    },
+  });
+}
+
+const shareWords: Readonly<Record<AlkaliShare, string>> = { alkaliActive: 'hydroxide', alkaliCarbonate: 'carbonate' };
+const shown = (share: number): string => `${Number((100 * share).toPrecision(5))}%`;
+
+/** A share of the alkali that was refused beside the other one is read anew when that one changes. */
+export function typedAim(
+  sheet: Sheet<PlanRequest>,
+  entries: Entries<PlanRequest>,
+  field: string,
+  text: string,
+): Sheet<PlanRequest> {
+  const next = typed(sheet, entries, field, text);
+  const other = otherShare[field as AlkaliShare];
+  const waiting = other && next.texts[other];
+  return waiting === undefined ? next : typed(next, entries, other, waiting);
 }
 
 /** One number of a further hold. */
@@ -68,7 +115,7 @@ export const temperatureFields = [
 
 export function aimEntries(
   unit: TemperatureUnit,
-): Entries<PlanRequest> & Record<NumberField | 'name', Entry<PlanRequest>> {
+): Entries<PlanRequest> & Record<NumberField | AlkaliShare | 'name', Entry<PlanRequest>> {
   const temperature = (field: NumberField, label: string) =>
     quantityEntry({ ...number(field, label), dimension: 'temperature', unit });
   return {
@@ -89,6 +136,8 @@ export function aimEntries(
       dimension: 'fraction',
       unit: '%',
     }),
+    alkaliActive: alkaliShare('alkaliActive', 'Active part', 'hydroxide in it as sold'),
+    alkaliCarbonate: alkaliShare('alkaliCarbonate', 'Carbonate', 'from standing open'),
     acidGPerKg: plainEntry({ ...number('acidGPerKg', 'Citric acid', 'for each kg of sugar'), unit: 'g/kg' }),
     maltExtractGPerKg: plainEntry({
       ...number('maltExtractGPerKg', 'Dry malt extract', 'for each kg of sugar'),

@@ -1,6 +1,8 @@
 import { expect, it } from 'vitest';
 import { lyeClass } from '../../../core/advice/limits.ts';
+import { neutraliserFor, neutralisingStrength } from '../../../core/planning/account/neutraliser.ts';
 import { hazardOf } from './hazard.ts';
+import { neutralisingAmounts } from './neutralisingAmounts.ts';
 
 // EU classification of sodium hydroxide: 1A from 5 %, 1B from 2 %, irritant from 0.5 %.
 it.each([
@@ -22,4 +24,17 @@ it('the category that is named follows the strength', () => {
 
 it('slaked lime is a danger to the eyes at any strength', () => {
   expect(hazardOf('calciumHydroxide', lyeClass(0.001))).toMatchObject({ word: 'Danger' });
+});
+
+it('what neutralises a pale syrup is classed by the strength that it is mixed to, and mixes to that strength', () => {
+  expect(hazardOf('sodiumHydroxide', lyeClass(neutralisingStrength))).toMatchObject({
+    word: 'Danger',
+    says: expect.stringContaining('1A'),
+  });
+  // 1.5 g of citric acid take 0.611 g NaOH or 0.566 g Ca(OH)2; 5 % of it by weight is 19 times as much water.
+  const neutraliser = neutraliserFor(0.0015, 0);
+  const lye = neutralisingAmounts('sodiumHydroxide', neutraliser);
+  expect(lye.pureKg * 1000).toBeCloseTo(0.611, 3);
+  expect(lye.waterKg / lye.pureKg).toBeCloseTo(19, 9);
+  expect(neutralisingAmounts('calciumHydroxide', neutraliser).pureKg * 1000).toBeCloseTo(0.566, 3);
 });

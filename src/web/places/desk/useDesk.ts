@@ -8,7 +8,7 @@ import { useTemperatureUnit } from '../../parts/TemperatureUnit.tsx';
 import { reachOf } from '../../records/reach.ts';
 import { useKits } from '../../records/useKits.ts';
 import { usePlans } from '../../records/usePlans.ts';
-import { aimEntries, temperatureFields } from './aimEntries.ts';
+import { aimEntries, temperatureFields, typedAim } from './aimEntries.ts';
 import { withKit } from './draft.ts';
 import { sentence } from './sentence.ts';
 import { useDraft } from './useDraft.ts';
@@ -65,7 +65,8 @@ export function useDesk() {
     reach: reachOf(kits.failureReason),
     keeping,
     kept,
-    typeAim: (field: string, text: string) => setDraft((now) => ({ ...now, aim: typed(now.aim, aims, field, text) })),
+    typeAim: (field: string, text: string) =>
+      setDraft((now) => ({ ...now, aim: typedAim(now.aim, aims, field, text) })),
     /** What was typed into the fields that change gives way. */
     changeAim: (change: Partial<PlanRequest>) => setDraft((now) => ({ ...now, aim: replaced(now.aim, change) })),
     /** All of the aim at once, as it was found; what was typed gives way. */

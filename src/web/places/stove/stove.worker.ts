@@ -26,6 +26,7 @@ export interface ToRehearse {
   readonly request: PlanRequest;
   readonly kit: Kit;
   readonly seed: number;
+  readonly surprises: boolean;
 }
 
 export type Opened =
@@ -90,13 +91,13 @@ const stove = {
     tell = listener;
   },
 
-  rehearse({ turn, request, kit, seed }: ToRehearse): Opened {
+  rehearse({ turn, request, kit, seed, surprises }: ToRehearse): Opened {
     return opened(() => {
       const prepared = prepareKit(kit);
       const outcome = planFor(request, prepared);
       if (outcome.kind === 'refused') return outcome;
-      const how = { mode: 'rehearsal', rehearsal: { seed, speed: 1 }, planId: null } as const;
-      const begun = begunOf(outcome.plan, kit, how);
+      const how = { seed, speed: 1, ...(surprises ? { surprises } : {}) };
+      const begun = begunOf(outcome.plan, kit, { mode: 'rehearsal', rehearsal: how, planId: null });
       const rehearsal = createRehearsal({ prepared, begun, members });
       open = { turn, cook: rehearsal.cook, sitting: createSitting(rehearsal.cook), rehearsal };
       show();

@@ -64,4 +64,4 @@ const bathText = (roomC: number, unit: TemperatureUnit) =>
   `of water at ${degrees(roomC, unit)} round the pan; it stops the cook at ${degrees(stoppedC, unit).replace(' ', '\u00a0')}`;
 
 const neutraliserText = (caoh2Kg: number, unit: TemperatureUnit) =>
-  `or ${grams(caoh2Kg)} g Ca(OH)₂, pure, as a ${percent(neutralisingStrength)} solution in cold water; once the syrup is below ${degrees(neutraliseBelowC, unit)}, until a strip says pH ${neutralisedPh}. Goggles and gloves; steel or plastic, never aluminium.`;
+  `or ${grams(caoh2Kg)} g Ca(OH)₂, pure, as a ${percent(neutralisingStrength)} solution in cold water; once the syrup is below ${degrees(neutraliseBelowC, unit)}, until a strip says pH ${neutralisedPh}.`;

@@ -1,5 +1,13 @@
 import { expect, test } from 'vitest';
-import { batchText, distilledText, hardnessText, readyText, trayText, unpricedText } from './accountWords.ts';
+import {
+  batchText,
+  distilledText,
+  hardnessText,
+  invertedText,
+  readyText,
+  trayText,
+  unpricedText,
+} from './accountWords.ts';
 
 const cost = { batch: 0.722, perKg: 1.805, saved: 2.878, unpriced: [] };
 
@@ -50,4 +58,20 @@ test('the sheet names tray and bath of hard sugar, and nothing of a syrup', () =
   const hard = { tray: { areaM2: 0.0432, thicknessM: 0.006 }, bathKg: 0.856 };
   expect(readyText(hard as Parameters<typeof readyText>[0])).toBe('Tray 432 cm², 21 × 21 cm at 6 mm; cold bath 856 g.');
   expect(readyText({ tray: undefined, bathKg: undefined } as Parameters<typeof readyText>[0])).toBe('');
+});
+
+test('what is inverted is told as a band once draws are there, with what would raise it in this plan', () => {
+  const deep = { route: 'deep', maltExtractGPerKg: 8 } as const;
+  expect(invertedText(0.186, undefined, deep, 100)).toBe(
+    'As planned, 19 % of the sugar is inverted at the end. ' +
+      'More comes of a longer or hotter invert hold, distilled water or less malt extract.',
+  );
+  expect(invertedText(0.186, { low: 0.07, mid: 0.186, high: 0.59 }, deep, 0)).toBe(
+    'As planned, 19 % of the sugar is inverted at the end; 8 in 10 cooks end at 7 to 59 %. ' +
+      'More comes of a longer or hotter invert hold or less malt extract.',
+  );
+  expect(invertedText(0.4, undefined, { route: 'pale', maltExtractGPerKg: 0 }, 100)).toContain(
+    'distilled water or a pinch more acid',
+  );
+  expect(invertedText(0.99, undefined, { route: 'pale', maltExtractGPerKg: 0 }, 100)).not.toContain('More');
 });

@@ -3,7 +3,9 @@ import type { PricedThing } from '../../../../core/pan/kit.ts';
 import type { Cost } from '../../../../core/planning/account/cost.ts';
 import type { HardnessCheck } from '../../../../core/planning/account/waterCheck.ts';
 import type { Account } from '../../../../core/planning/account.ts';
-import { grams } from '../../../parts/figures.ts';
+import type { PlanRequest } from '../../../../core/planning/request.ts';
+import type { Range } from '../../../../core/twin/range.ts';
+import { grams, percent, span } from '../../../parts/figures.ts';
 
 const thingNames: Readonly<Record<PricedThing, string>> = {
   sugar: 'sugar',
@@ -51,6 +53,29 @@ export function distilledText({ colourFactor, invertedMore }: Account['distilled
   ];
   if (says.length === 0) return 'Distilled water would change nothing that could be told apart.';
   return `With distilled water this plan would ${says.join(' and ')}.`;
+}
+
+/** From here on nothing is left that is worth raising (assumed). */
+const allInverted = 0.95;
+
+/** How much is inverted at the end, in how wide a band once the draws are there, and what would raise it by the model. */
+export function invertedText(
+  inverted: number,
+  band: Range | undefined,
+  { route, maltExtractGPerKg }: Pick<PlanRequest, 'route' | 'maltExtractGPerKg'>,
+  alkalinityMgPerL: number,
+): string {
+  const within = band ? `; 8 in 10 cooks end at ${span(band, (share) => (100 * share).toFixed(0))} %` : '';
+  const says = `As planned, ${percent(inverted)} of the sugar is inverted at the end${within}.`;
+  if (inverted >= allInverted) return says;
+  const raising = [
+    'a longer or hotter invert hold',
+    ...(alkalinityMgPerL > 0 ? ['distilled water'] : []),
+    ...(maltExtractGPerKg > 0 ? ['less malt extract'] : []),
+    ...(route === 'pale' ? ['a pinch more acid'] : []),
+  ];
+  const last = raising.pop();
+  return `${says} More comes of ${raising.length > 0 ? `${raising.join(', ')} or ` : ''}${last}.`;
 }
 
 /**

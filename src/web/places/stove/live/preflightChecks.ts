@@ -1,4 +1,5 @@
 /** What must be so before the heat is turned on: ticked one by one, because each was forgotten once by somebody. */
+import { isNeutralised } from '../../../../core/planning/account/neutraliser.ts';
 import type { Plan } from '../../../../core/planning/plan.ts';
 
 export interface Check {
@@ -41,8 +42,8 @@ const always: readonly Check[] = [
 
 const lye: Check = {
   id: 'CHECK-LYE',
-  text: 'The alkali is weighed and mixed, alkali into cold water and never water onto it, labelled, and out of the way of elbows.',
-  source: 'Safety data sheets of the alkalis named in Care',
+  text: 'Goggles and nitrile gloves on, the alkali is weighed on a scale that shows 0.01 g, and mixed in stainless steel or PP, never in aluminium, nor in glass, which heat may crack: alkali into cold water and never water onto it, labelled, and out of the way of elbows.',
+  source: 'Safety data sheets of the alkalis named in Care; nitrile and the scale: common practice, no source',
 };
 
 const another: Check = {
@@ -52,8 +53,12 @@ const another: Check = {
 };
 
 /** @param underWay another cook was begun and not ended */
-export function checksFor({ amounts, steps }: Pick<Plan, 'amounts' | 'steps'>, underWay: boolean): readonly Check[] {
+export function checksFor(
+  { request, amounts, steps }: Pick<Plan, 'request' | 'amounts' | 'steps'>,
+  underWay: boolean,
+): readonly Check[] {
+  const handled = amounts.alkali !== undefined || isNeutralised(request);
   const hot = steps.some(({ letDown }) => letDown);
   const kettle: Check = { id: 'CHECK-KETTLE', text: 'Hot water for letting down stands ready.', source: practice };
-  return [...(underWay ? [another] : []), ...always, ...(amounts.alkali ? [lye] : []), ...(hot ? [kettle] : [])];
+  return [...(underWay ? [another] : []), ...always, ...(handled ? [lye] : []), ...(hot ? [kettle] : [])];
 }

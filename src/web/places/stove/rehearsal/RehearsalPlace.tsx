@@ -1,5 +1,5 @@
 /** A rehearsal of the plan on the Desk, on a simulated pan whose properties nobody is told. */
-import { useEffect, useSyncExternalStore } from 'react';
+import { type ReactNode, useEffect, useState, useSyncExternalStore } from 'react';
 import { Link, useSearch } from 'wouter';
 import { useCookUnderWay } from '../../../parts/cookUnderWay.ts';
 import { useTitle } from '../../../parts/useTitle.ts';
@@ -14,6 +14,7 @@ import { anySeed, wishesOf } from './address.ts';
 import { ClockControls } from './ClockControls.tsx';
 import { Frame } from './Frame.tsx';
 import { RevealView } from './RevealView.tsx';
+import { SurprisesChoice } from './SurprisesChoice.tsx';
 import { acts, clockActs, rehearse, sessionNow, subscribe } from './session.ts';
 
 const usualSpeed = 10;
@@ -21,20 +22,25 @@ const usualSpeed = 10;
 export function RehearsalPlace() {
   const session = useSyncExternalStore(subscribe, sessionNow);
   const wishes = wishesOf(useSearch());
-  const begin = (anew: boolean) => {
+  const ready = session.kind === 'ready' ? session.cooked : undefined;
+  const [surprises, setSurprises] = useState(ready?.planned.begun.rehearsal?.surprises ?? false);
+  const begin = (anew: boolean, seed = anySeed(), surprised = surprises) => {
     const draft = keptDraft() ?? freshDraft;
-    const seed = (anew ? undefined : wishes.seed) ?? anySeed();
-    rehearse({ request: draft.aim.good, kit: draft.kit.good, seed, speed: wishes.speed ?? usualSpeed }, anew);
+    const speed = wishes.speed ?? usualSpeed;
+    rehearse({ request: draft.aim.good, kit: draft.kit.good, seed, surprises: surprised, speed }, anew);
   };
   // biome-ignore lint/correctness/useExhaustiveDependencies: once, when the place is opened; what the Desk holds can't change meanwhile
   useEffect(() => {
-    begin(false);
+    begin(false, wishes.seed);
     // Nobody is at a stove that is out of view.
     return () => clockActs.run(false);
   }, []);
 
-  const ready = session.kind === 'ready' ? session.cooked : undefined;
   useTitle(ready ? `Rehearsal: ${ready.planned.name} · Stove` : 'Rehearsal · Stove');
+  const choose = (surprised: boolean) => {
+    setSurprises(surprised);
+    if (ready && !ready.view.begun) begin(true, ready.planned.begun.rehearsal?.seed, surprised);
+  };
   const cook = useCookUnderWay();
   if (cook && !cook.over) {
     return (
@@ -64,18 +70,31 @@ export function RehearsalPlace() {
             The hidden pan and its twin are being made.
           </p>
         )}
-        {ready && <Rehearsal cooked={ready} onAgain={() => begin(true)} />}
+        {ready && (
+          <Rehearsal
+            cooked={ready}
+            onAgain={() => begin(true)}
+            choice={<SurprisesChoice chosen={surprises} onChoose={choose} fixed={ready.view.begun && !ready.reveal} />}
+          />
+        )}
       </main>
     </ActsProvider>
   );
 }
 
-function Rehearsal({ cooked, onAgain }: { readonly cooked: Cooked; readonly onAgain: () => void }) {
+interface RehearsalProps {
+  readonly cooked: Cooked;
+  readonly onAgain: () => void;
+  /** With surprises or without, for the one that is not begun yet. */
+  readonly choice: ReactNode;
+}
+
+function Rehearsal({ cooked, onAgain, choice }: RehearsalProps) {
   const { reveal, pace, view } = cooked;
   if (reveal) {
     return (
       <>
-        <RevealView cooked={cooked} reveal={reveal} onAgain={onAgain} />
+        <RevealView cooked={cooked} reveal={reveal} onAgain={onAgain} choice={choice} />
         <div className="watching">
           <CookLine cooked={cooked} />
         </div>
@@ -85,7 +104,12 @@ function Rehearsal({ cooked, onAgain }: { readonly cooked: Cooked; readonly onAg
   return (
     <CookView
       cooked={cooked}
-      below={pace && <ClockControls pace={pace} begun={view.begun} />}
+      below={
+        <>
+          {pace && <ClockControls pace={pace} begun={view.begun} />}
+          {choice}
+        </>
+      }
       ending={
         <p className="buttons ending">
           <button type="button" onClick={onAgain}>

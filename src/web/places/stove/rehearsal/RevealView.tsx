@@ -1,5 +1,5 @@
 /** After the pour: the hidden pan against what the twin believed, and how the cook was led. */
-import { useEffect, useRef } from 'react';
+import { type ReactNode, useEffect, useRef } from 'react';
 import { Link } from 'wouter';
 import type { KitchenName } from '../../../../core/advice/reveal.ts';
 import { Drop } from '../../../parts/Drop.tsx';
@@ -12,12 +12,15 @@ import { unseenWords } from '../Unseen.tsx';
 import { KeepInBook } from './KeepInBook.tsx';
 import { RehearsedLot } from './RehearsedLot.tsx';
 import type { Revealing } from './revealing.ts';
+import { SurprisesTold } from './SurprisesTold.tsx';
 import { type TellingWords, ToldTable } from './ToldTable.tsx';
 
 interface RevealProps {
   readonly cooked: Cooked;
   readonly reveal: Revealing;
   readonly onAgain: () => void;
+  /** How the next one is rehearsed. */
+  readonly choice: ReactNode;
 }
 
 const whole = (value: number): string => value.toFixed(0);
@@ -33,13 +36,13 @@ const kitchenWords: Readonly<Record<KitchenName, TellingWords>> = {
   thermometerLagS: { name: 'Thermometer’s lag', show: tenths, after: ' s' },
 };
 
-export function RevealView({ cooked, reveal, onAgain }: RevealProps) {
+export function RevealView({ cooked, reveal, onAgain, choice }: RevealProps) {
   const { planned } = cooked;
   const { unit } = useTemperatureUnit();
   const title = useRef<HTMLHeadingElement>(null);
   // The card that had the focus is gone: what is new is read from its start.
   useEffect(() => title.current?.focus(), []);
-  const { pan, kitchen, score } = reveal;
+  const { pan, kitchen, score, surprises } = reveal;
   const inside = [...pan, ...kitchen].filter((each) => each.inside).length;
   const a430 = pan.find(({ name }) => name === 'a430');
   const water = pan.find(({ name }) => name === 'waterShare')?.hidden ?? 0.03;
@@ -77,6 +80,8 @@ export function RevealView({ cooked, reveal, onAgain }: RevealProps) {
           over many cooks). The twin had {planned.members} pans and the thermometer alone; hidden pan{' '}
           {planned.begun.rehearsal?.seed}.
         </p>
+        {surprises && <SurprisesTold surprises={surprises} />}
+        {choice}
         <p className="buttons">
           <button type="button" className="main" onClick={onAgain}>
             Rehearse again on another pan

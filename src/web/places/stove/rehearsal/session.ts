@@ -21,6 +21,7 @@ export interface Wanted {
   readonly request: PlanRequest;
   readonly kit: Kit;
   readonly seed: number;
+  readonly surprises: boolean;
   readonly speed: number;
 }
 
@@ -30,6 +31,8 @@ const held = heldValue<Session>({ kind: 'none' });
 const { become } = held;
 export const { subscribe, now: sessionNow } = held;
 let turn = 0;
+/** The turn of the cook on view. */
+let shownTurn = 0;
 let key = '';
 let early: Told | undefined;
 
@@ -37,7 +40,7 @@ void worker.onTold(
   proxy((told: Told) => {
     if (told.turn !== turn) return;
     const session = sessionNow();
-    if (session.kind !== 'ready') early = told;
+    if (session.kind !== 'ready' || shownTurn !== turn) early = told;
     else become({ kind: 'ready', cooked: grown(session.cooked.planned, session.cooked, told) });
   }),
 );
@@ -52,16 +55,26 @@ export function rehearse(wanted: Wanted, anew = false): void {
   void begin(wanted);
 }
 
-async function begin({ request, kit, seed, speed }: Wanted): Promise<void> {
+async function begin({ speed, ...wanted }: Wanted): Promise<void> {
   const mine = ++turn;
   early = undefined;
-  become({ kind: 'preparing' });
+  if (!waitsOn(wanted.seed)) become({ kind: 'preparing' });
   await worker.setSpeed(speed);
-  const opened = await worker.rehearse({ turn: mine, request, kit, seed });
+  const opened = await worker.rehearse({ turn: mine, ...wanted });
   if (mine !== turn) return;
   if (opened.kind !== 'ready') return become(opened);
   const told = early ?? (await firstTold());
-  if (mine === turn) become({ kind: 'ready', cooked: grown(opened.planned, undefined, told) });
+  if (mine !== turn) return;
+  shownTurn = mine;
+  become({ kind: 'ready', cooked: grown(opened.planned, undefined, told) });
+}
+
+/** The same pan, still cold, stays on view while it is made with surprises or without: what has the focus keeps it. */
+function waitsOn(seed: number): boolean {
+  const session = sessionNow();
+  if (session.kind !== 'ready') return false;
+  const { planned, view } = session.cooked;
+  return !view.begun && planned.begun.rehearsal?.seed === seed;
 }
 
 /** The first telling is sent before the answer, but need not come before it. */

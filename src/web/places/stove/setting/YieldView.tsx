@@ -1,8 +1,8 @@
 /** What was poured, as the twin believes it, and how it will set. */
 
 import type { Poured } from '../../../../core/lot/yield.ts';
-import { stuckShare } from '../../../../core/pan/poured.ts';
 import type { Kit } from '../../../../core/pan/kit.ts';
+import { stuckShare } from '../../../../core/pan/poured.ts';
 import type { Form } from '../../../../core/planning/request.ts';
 import { Drop } from '../../../parts/Drop.tsx';
 import { ebcOf, grams, percent, span, srmOf } from '../../../parts/figures.ts';
