@@ -124,7 +124,10 @@ const notSeen = (page: Page) =>
     };
     const isBounded = (control: Element) => {
       const style = getComputedStyle(control);
-      const native = style.appearance !== 'none' && control.matches('[type=checkbox], [type=radio], [type=range]');
+      // The browser draws these, and of a file's field the button in it.
+      const native =
+        control.matches('[type=file]') ||
+        (style.appearance !== 'none' && control.matches('[type=checkbox], [type=radio], [type=range]'));
       return (
         native || (Number.parseFloat(style.borderBottomWidth) >= 1 && contrast(style.borderBottomColor, canvas) >= 3)
       );
