@@ -1,12 +1,11 @@
 /** The colour of a sugar from a picture of its dilution by a phone that nobody taught, or why the picture can't tell. */
 import type { Patch, Region } from '../../core/colour/photo/patch.ts';
 import { photoAbsorbance, type Seen } from '../../core/colour/photo/photoAbsorbance.ts';
-import { photoColour } from '../../core/colour/photo/photoColour.ts';
+import { pictureColour, z95 } from '../../core/colour/photo/pictureColour.ts';
 import { factorAround } from '../../core/lot/known.ts';
 import { colourByPhoto } from '../../core/lot/measure/colour.ts';
 import { z90 } from '../../core/lot/measure/estimate.ts';
 import type { MadeUp, PhotoSetUp } from '../../core/lot/note.ts';
-import { normalNumbers } from '../../core/reactions/normal.ts';
 import type { ColourGiven } from '../colour.ts';
 import { Stop } from '../stop.ts';
 import { colourText } from './colourText.ts';
@@ -14,20 +13,13 @@ import { onEveryScale } from './measuredColour.ts';
 import { pictureIn } from './picture/pictureIn.ts';
 import { NoPicture } from './picture/pixels.ts';
 
-/** Standard deviations from the middle of a normal spread to its 95 % mark. */
-const z95 = 1.6448536269514722;
-/** The same picture always comes to the same figures. */
-const seed = 430;
-
 /** @throws Stop when the picture can't tell, or something that it needs is not told */
 export function photographedColour(given: ColourGiven) {
   const { photo, sample, white, setUp } = needed(given);
   const seen = seenIn(photo, sample, white);
   if (seen.kind === 'refused') throw refusal(photo, seen, setUp);
   const { absorbance, sd } = seen;
-  const shots = [{ absorbance, sd, strength: 1 }];
-  const { a430Path } = photoColour(shots, [], setUp.light, normalNumbers(seed));
-  const within = Math.log(a430Path.high / a430Path.low) / (2 * z95);
+  const { a430Path, within } = pictureColour(seen, setUp.light, []);
   const reading = { method: 'photo', ...setUp, absorbance, sd, a430Path: a430Path.mid, within, taught: false } as const;
   const { value, readingSd, methodSd } = colourByPhoto(reading, { solids: { value: given.solids, sd: 0 } });
   const lnSd = Math.hypot(readingSd, methodSd);

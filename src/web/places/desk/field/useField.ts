@@ -40,13 +40,14 @@ export function useField(request: PlanRequest, kit: Kit, chosen: Levers | undefi
     const began = performance.now();
     askedAt.current = began;
     let count = 0;
+    const all = fieldLines(spec).length;
     setCooked((now) => (sameAxes(now.spec, spec) ? { ...now, spec, done: 0, failed: undefined } : empty(spec)));
     const show = () => {
       frame = 0;
       const came = fresh;
       fresh = [];
       count += came.length;
-      if (count === fieldLines(spec).length) performance.measure('all of the field', { start: began });
+      if (count === all) performance.measure('all of the field', { start: began });
       setCooked((now) => ({ ...now, lines: withLines(now.lines, came), done: now.done + came.length }));
     };
     const timer = setTimeout(() => {

@@ -1,9 +1,10 @@
 import { expect, it } from 'vitest';
 import { rendered, type Scene, sceneCamera } from '../../../../../../bench/measure/renderedPhoto.ts';
+import { z95 } from '../../../../../core/colour/photo/pictureColour.ts';
 import { normalNumbers } from '../../../../../core/reactions/normal.ts';
 import { guessedFrames } from './guess.ts';
 import { nextDilution } from './nextDilution.ts';
-import { readPicture, type Told, z95 } from './readPicture.ts';
+import { readPicture, type Told } from './readPicture.ts';
 
 const camera = sceneCamera(normalNumbers(401), false);
 

@@ -5,9 +5,9 @@ import {
   photoAbsorbance,
   type Seen,
 } from '../../../../../core/colour/photo/photoAbsorbance.ts';
-import { photoColour, type Standard } from '../../../../../core/colour/photo/photoColour.ts';
+import type { Standard } from '../../../../../core/colour/photo/photoColour.ts';
+import { pictureColour } from '../../../../../core/colour/photo/pictureColour.ts';
 import type { LightKind } from '../../../../../core/colour/photo/viewer.ts';
-import { normalNumbers } from '../../../../../core/reactions/normal.ts';
 import type { Frames } from './frames.ts';
 
 export type Refused = Extract<Seen, { readonly kind: 'refused' }>;
@@ -20,11 +20,6 @@ export interface Told extends ChannelAbsorbance {
 }
 export type PictureRead = Told | Refused;
 
-/** Standard deviations from the middle of a normal spread to its 95 % mark. */
-export const z95 = 1.6448536269514722;
-/** The same picture always comes to the same figures. */
-const seed = 430;
-
 export function readPicture(
   picture: Picture,
   frames: Frames,
@@ -35,12 +30,6 @@ export function readPicture(
   const seen = photoAbsorbance(patchOf(picture, frames.sample), whites);
   if (seen.kind === 'refused') return seen;
   const { absorbance, sd } = seen;
-  const { low, mid, high } = photoColour(
-    [{ absorbance, sd, strength: 1 }],
-    standards,
-    light,
-    normalNumbers(seed),
-  ).a430Path;
-  const within = Math.log(high / low) / (2 * z95);
-  return { kind: 'told', absorbance, sd, a430Path: mid, within, taught: standards.length > 0 };
+  const { a430Path, within } = pictureColour(seen, light, standards);
+  return { kind: 'told', absorbance, sd, a430Path: a430Path.mid, within, taught: standards.length > 0 };
 }

@@ -1,10 +1,11 @@
 /** The note that a picture becomes, and its colour in words with the range that holds nine times in ten. */
+import { z95 } from '../../../../../core/colour/photo/pictureColour.ts';
 import { ratingA430 } from '../../../../../core/colour/rating.ts';
 import type { Beforehand } from '../../../../../core/lot/known.ts';
 import { resultOf } from '../../../../../core/lot/measure/resultOf.ts';
 import type { Photo, PhotoSetUp } from '../../../../../core/lot/note.ts';
 import { ebcOf, span } from '../../../../parts/figures.ts';
-import { type Told, z95 } from './readPicture.ts';
+import type { Told } from './readPicture.ts';
 
 export function readingOf(setUp: PhotoSetUp, { kind, ...told }: Told): Photo {
   return { method: 'photo', ...setUp, ...told };
