@@ -41,7 +41,7 @@ function mixingHeatK(strength: number): number {
 }
 
 /** What is handled: the alkali of the cook, or the little that neutralises a pale syrup afterwards. */
-function handledIn({ amounts: { alkali }, request }: Handled) {
+export function handledIn({ amounts: { alkali }, request }: Handled) {
   if (alkali || !isNeutralised(request)) return alkali;
   return { substance: request.alkali, strength: neutralisingStrength };
 }

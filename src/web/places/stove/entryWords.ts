@@ -29,8 +29,6 @@ export function entryWords(
       return `Begun: ${stepNames[steps[entry.body.index]?.kind ?? 'cast']}`;
     case 'reading':
       return entry.body.valueC === null ? 'No reading' : `Read ${degrees(entry.body.valueC, unit)}`;
-    case 'photo':
-      return `Picture: ${entry.body.reference}`;
     case 'vouched':
       return 'The thermometer is right';
     case 'seen':

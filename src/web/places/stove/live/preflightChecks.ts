@@ -1,5 +1,5 @@
 /** What must be so before the heat is turned on: ticked one by one, because each was forgotten once by somebody. */
-import { isNeutralised } from '../../../../core/planning/account/neutraliser.ts';
+import { handledIn } from '../../../../core/planning/handling.ts';
 import type { Plan } from '../../../../core/planning/plan.ts';
 
 export interface Check {
@@ -53,12 +53,8 @@ const another: Check = {
 };
 
 /** @param underWay another cook was begun and not ended */
-export function checksFor(
-  { request, amounts, steps }: Pick<Plan, 'request' | 'amounts' | 'steps'>,
-  underWay: boolean,
-): readonly Check[] {
-  const handled = amounts.alkali !== undefined || isNeutralised(request);
-  const hot = steps.some(({ letDown }) => letDown);
+export function checksFor(plan: Pick<Plan, 'request' | 'amounts' | 'steps'>, underWay: boolean): readonly Check[] {
+  const hot = plan.steps.some(({ letDown }) => letDown);
   const kettle: Check = { id: 'CHECK-KETTLE', text: 'Hot water for letting down stands ready.', source: practice };
-  return [...(underWay ? [another] : []), ...always, ...(handled ? [lye] : []), ...(hot ? [kettle] : [])];
+  return [...(underWay ? [another] : []), ...always, ...(handledIn(plan) ? [lye] : []), ...(hot ? [kettle] : [])];
 }
