@@ -7,7 +7,7 @@ import { clock } from '../../../parts/figures.ts';
 import { useTitle } from '../../../parts/useTitle.ts';
 import type { LinkState } from '../../../records/cookLog/following.ts';
 import { useLooksOn } from '../../../records/useStanding.ts';
-import { ActsProvider, lookingOn } from '../acts.ts';
+import { ActsProvider } from '../acts.ts';
 import { AlarmReportView } from '../alarms/AlarmReportView.tsx';
 import { CookLine } from '../CookLine.tsx';
 import { CookView } from '../CookView.tsx';
@@ -17,7 +17,7 @@ import { LogBook } from '../LogBook.tsx';
 import { linkWords, modeWords } from './liveWords.ts';
 import { Measure } from './Measure.tsx';
 import { OtherDeeds } from './OtherDeeds.tsx';
-import { acts, type Live, liveNow, openLive, subscribe, takeOver } from './session.ts';
+import { acts, type Live, liveNow, lookingOn, openLive, subscribe, takeOver } from './session.ts';
 import { Thermometer } from './Thermometer.tsx';
 
 const SetAndBreak = lazy(async () => ({ default: (await import('../setting/SetAndBreak.tsx')).SetAndBreak }));
@@ -140,11 +140,6 @@ function Cooking({ live, looksOn }: { readonly live: Live; readonly looksOn: boo
       <div className="watching">
         <CookLine cooked={cooked} />
         <AlarmReportView history={view.alarms.history} untilS={view.poured.atS} />
-        <p>
-          <a className="button" href={`/api/cooks/${id}/file`} download>
-            Save the log as a file
-          </a>
-        </p>
         <LogBook entries={entries} cook={cookIn(cooked)} />
       </div>
     </>
