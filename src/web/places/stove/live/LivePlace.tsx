@@ -96,7 +96,7 @@ function waitingWords(state: LinkState | undefined): string {
 }
 
 function Cooking({ live, looksOn }: { readonly live: Live; readonly looksOn: boolean }) {
-  const { id, cooked } = live;
+  const { id, cooked, link } = live;
   if (!cooked) return null;
   const { view, planned, entries } = cooked;
   const { begun } = planned;
@@ -120,6 +120,11 @@ function Cooking({ live, looksOn }: { readonly live: Live; readonly looksOn: boo
     <>
       <div className="cooking">
         <p>Poured after {clock(view.poured.atS / 60)}.</p>
+        {link && link.waiting > 0 && link.state !== 'live' && (
+          <p className="notice" role="status">
+            The end of this cook is on this device alone. To be safe, <a href="#log-book">save the log as a file</a>.
+          </p>
+        )}
         {poured && !looksOn && (
           <Suspense>
             <SetAndBreak
