@@ -130,7 +130,7 @@ export async function buildServer({
   lotNoteRoutes(app, store);
   glassRoutes(app, store);
   tastingRoutes(app, store);
-  deviceRoutes(app, devices, invitations ?? openInvitations(clock.nowMs), addresses);
+  deviceRoutes(app, store, devices, invitations ?? openInvitations(clock.nowMs), addresses);
 
   const warn = (problem: unknown, message: string) => app.log.warn({ err: problem }, message);
   const backups = keepBackups({ store, nowMs: clock.nowMs, warn });
@@ -145,7 +145,7 @@ export async function buildServer({
   demoRoutes(app, store, logbook);
   liveRoute(app, store, logbook, beatMs);
   const intake = createIntake(logbook, clock.nowMs);
-  readingsRoute(app, store, intake);
+  readingsRoute(app, store, intake, devices);
   const inputs = await openInputs({ store, intake, clock, warn });
   inputRoutes(app, inputs);
   timeRoute(app, logbook);

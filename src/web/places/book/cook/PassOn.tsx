@@ -1,7 +1,9 @@
 /** Ways to hand a cook on: a report to read, a table, and the log itself. */
 import { useState } from 'react';
+import { Link } from 'wouter';
 import { tableText } from '../../../../core/book/tableRows.ts';
 import { useLots } from '../../../records/useLots.ts';
+import { useKeeps } from '../../../records/useStanding.ts';
 import type { LookedBack } from '../book.worker.ts';
 import { ask } from '../worker.ts';
 import { saveAs } from './saveAs.ts';
@@ -10,6 +12,7 @@ import type { Cooked } from './useCook.ts';
 export function PassOn({ cooked, looked }: { readonly cooked: Cooked; readonly looked: LookedBack | undefined }) {
   const [trouble, setTrouble] = useState('');
   const lots = useLots().data ?? [];
+  const keeps = useKeeps();
   const { id, name, events, state } = cooked;
   const file = name.replace(/[^\p{L}\p{N}]+/gu, '-').replace(/^-|-$/g, '') || 'cook';
   const report = async () => {
@@ -38,6 +41,11 @@ export function PassOn({ cooked, looked }: { readonly cooked: Cooked; readonly l
         <a className="button" href={`/api/cooks/${id}/file`} download>
           Log file
         </a>
+        {keeps && (
+          <Link className="button" href={`/devices?share=${id}`}>
+            Show a guest
+          </Link>
+        )}
       </p>
       <p className="small quiet">
         The report is one page that opens without a network, prints, and carries the plan, with what was measured and
