@@ -28,6 +28,15 @@ export function namesOnNetwork(host: string, given: readonly string[], own = net
   return [...given, ...addresses.map(({ address }) => address), `${hostname()}.local`];
 }
 
+/** Where thermometers reach a broker of this machine. @param addresses where devices reach the server itself */
+export function brokerAddresses(
+  { port, encrypted }: { readonly port: number; readonly encrypted: boolean },
+  addresses: readonly string[],
+): string[] {
+  const names = addresses.length > 0 ? addresses.map((address) => new URL(address).hostname) : ['127.0.0.1'];
+  return names.map((name) => `${encrypted ? 'mqtts' : 'mqtt'}://${name}:${port}`);
+}
+
 function all(own: NodeJS.Dict<NetworkInterfaceInfo[]>): NetworkInterfaceInfo[] {
   return Object.values(own).flatMap((addresses) => addresses ?? []);
 }

@@ -8,7 +8,7 @@ import { z } from '../../api/zod.ts';
 import { type ReadingUnit, readingUnits } from '../../core/log/bodies.ts';
 import { unitSpelled } from '../../core/units/unitLookup.ts';
 import type { Devices } from '../devices/devices.ts';
-import { cookOfProbe } from '../devices/sending.ts';
+import { bindToCook } from '../devices/sending.ts';
 import type { Caller } from '../guards/caller.ts';
 import type { Intake } from '../inputs/intake.ts';
 import { Refusal } from '../problem.ts';
@@ -80,7 +80,7 @@ export function readingsRoute(instance: FastifyInstance, store: Store, intake: I
 
   async function cookFor(caller: Caller, id: string | undefined): Promise<string> {
     if (caller.kind === 'device' && caller.device.role === 'probe') {
-      const own = await cookOfProbe(caller.device, devices, store);
+      const own = await bindToCook(caller.device, devices, store);
       if (id === undefined || id === own) return own;
       throw new Refusal('not-allowed', `${caller.device.name} sends to one cook, and cook ${id} is another.`);
     }
