@@ -5,6 +5,7 @@ import type { DeviceRole } from '../api/device.ts';
 import { deviceRoles } from '../api/device.ts';
 import type { Running } from '../server/start.ts';
 import { folderOf } from './dataOption.ts';
+import { nameOption } from './nameOption.ts';
 import { write } from './output.ts';
 import { port } from './port.ts';
 
@@ -33,7 +34,7 @@ export function register(program: Command): void {
     .addOption(
       new Option('--broker <port>', 'also a small MQTT broker, for thermometers alone (usually 1883)').argParser(port),
     )
-    .option('--name <name>', 'a further name that devices reach this machine by (may be repeated)', collect, [])
+    .addOption(nameOption())
     .option('--data <folder>', 'where kits, plans and cooks are kept (or UMBERPAN_DATA)')
     .addHelpText(
       'after',
@@ -97,8 +98,4 @@ function stopOnSignals(stop: () => Promise<void>) {
       void stop();
     });
   }
-}
-
-function collect(name: string, before: string[]): string[] {
-  return [...before, name];
 }

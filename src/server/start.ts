@@ -4,8 +4,9 @@ import type { DeviceRole } from '../api/device.ts';
 import { damageOfNewestCook } from './cooking/damage.ts';
 import { steadyClock } from './cooking/steadyClock.ts';
 import { bracketed, brokerAddresses, isEvery, namesFor, namesOnNetwork } from './devices/addresses.ts';
+import { isOfHome } from './devices/homeNames.ts';
 import { openInvitations } from './devices/invitations.ts';
-import { certificateFor, readAuthority } from './devices/trust.ts';
+import { type Authority, certificateFor, endingsOf, readAuthority } from './devices/trust.ts';
 import { loopbackHosts } from './guards/loopback.ts';
 import type { OwnBroker } from './inputs/ownBroker.ts';
 import { pairingLink } from './routes/devices.ts';
@@ -48,6 +49,7 @@ export async function startServer({ data, host, port, names, https = false, brok
     const invitations = openInvitations(clock.nowMs);
     const authority = readAuthority(data);
     if (https && !authority) throw new Error('There is no authority to vouch for it yet. Run: umberpan trust');
+    if (https && authority) await refuseUnvouched(authority, names);
     let addresses: readonly string[] = [];
     let own: OwnBroker | undefined;
     const app = await buildServer({
@@ -89,6 +91,17 @@ export async function startServer({ data, host, port, names, https = false, brok
         )
       : error;
   }
+}
+
+/** A name that was asked for by hand, and that no browser would find in the certificate. */
+async function refuseUnvouched(authority: Authority, names: readonly string[]) {
+  const endings = await endingsOf(authority);
+  const outside = names.filter((name) => endings && !isOfHome(name, endings));
+  if (outside.length === 0) return;
+  const asked = outside.map((name) => `--name ${name}`).join(' ');
+  throw new Error(
+    `The authority may not vouch for ${outside.join(', ')}. Make another: umberpan trust --remove, then umberpan trust ${asked}`,
+  );
 }
 
 function isPortTaken(error: unknown): error is Error & { readonly port: number } {

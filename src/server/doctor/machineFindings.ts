@@ -68,7 +68,11 @@ export function authorityFinding(folder: string, nowMs: number): Finding {
     const day = authority.ends.toISOString().slice(0, 10);
     return authority.ends.getTime() - nowMs > soonMs
       ? well(name, `the authority counts until ${day}`)
-      : wrong(name, `the authority ends on ${day}`, 'Delete its folder, run `umberpan trust`, and trust the new one.');
+      : wrong(
+          name,
+          `the authority ends on ${day}`,
+          'Run `umberpan trust --remove`, then `umberpan trust`, and trust the new one.',
+        );
   } catch (error) {
     return wrong(name, 'its key is open to others', error instanceof Error ? error.message : String(error));
   }
