@@ -78,7 +78,10 @@ export function Invite() {
 }
 
 function Code({ invited: { code, role, ends, links } }: { readonly invited: Invited }) {
-  const [link] = links;
+  const [link, ...others] = links;
+  const names = others
+    .map((each) => each.split('#')[0] ?? '')
+    .filter((each) => !/^\[|^[\d.]+$/.test(new URL(each).hostname));
   return (
     <div className="code">
       {link && role !== 'probe' && <QrCode text={link} label={`Picture of the address ${link}`} />}
@@ -95,6 +98,12 @@ function Code({ invited: { code, role, ends, links } }: { readonly invited: Invi
             <p>
               Point its camera at the picture, or open <span className="address">{link.split('#')[0]}</span> there and
               type the code.
+              {names.length > 0 && (
+                <>
+                  {' '}
+                  By name, which stays when the address changes: <span className="address">{names.join(' or ')}</span>
+                </>
+              )}
             </p>
           )
         ) : (
