@@ -13,6 +13,7 @@ import type { DeviceRole, Invitation } from '../../api/device.ts';
 import type { InputList, InputRecord } from '../../api/input.ts';
 import type { Reading } from '../../core/log/bodies.ts';
 import type { StampedEvent } from '../../core/log/event.ts';
+import { certificateFor, makeAuthority } from '../devices/trust.ts';
 import type { ServerOptions } from '../server.ts';
 import type { OwnBroker } from './ownBroker.ts';
 
@@ -214,6 +215,37 @@ async function flood(port: number) {
   for (let n = 0; n < 250; n++) client.publish('kitchen/pan', String(n));
   await cut;
 }
+
+it('is encrypted where the server is, by the home’s own authority', async (context) => {
+  needs('mosquitto_pub', context);
+  const data = scratchFolder();
+  const now = new Date();
+  const authority = await makeAuthority(data, now);
+  const tls = await certificateFor(authority, ['localhost'], now);
+  const { port, status, inputs } = await brokered('127.0.0.1', { tls });
+  expect((await inputs()).broker).toEqual([`mqtts://127.0.0.1:${port}`]);
+  await publish('localhost', port, '99.5', '--cafile', authority.file);
+  await expect.poll(async () => (await status()).last[0]?.raw).toBe('99.5');
+  const stranger = await makeAuthority(scratchFolder(), now);
+  await expect(publish('localhost', port, '98', '--cafile', stranger.file)).rejects.toThrow(/TLS|certificate/i);
+  await expect(publish('localhost', port, '97')).rejects.toThrow();
+  expect((await status()).heard).toBe(1);
+}, 20_000);
+
+it('stops at once, whoever is connected and says nothing', async () => {
+  let own: OwnBroker | undefined;
+  const broker = { host: '127.0.0.1', port: 0, opened: (opened: OwnBroker) => (own = opened) };
+  const { stop } = await listeningServer(scratchFolder(), { broker });
+  const silent = connect(own?.port ?? 0, '127.0.0.1');
+  await new Promise((resolve) => silent.once('connect', resolve));
+  const signedIn = await connectAsync(`mqtt://127.0.0.1:${own?.port}`, { reconnectPeriod: 0 });
+  onTestFinished(() => void signedIn.end(true));
+  const [cut, left] = [closed(silent), closed(signedIn)];
+  const begunMs = performance.now();
+  await stop();
+  await Promise.all([cut, left]);
+  expect(performance.now() - begunMs).toBeLessThan(2000);
+});
 
 it('says what to do when there is no broker to publish to', async () => {
   const { app } = await listeningServer(scratchFolder());

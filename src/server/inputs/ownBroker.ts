@@ -94,7 +94,11 @@ export async function openBroker({ host, port, opened, tls, devices, nowMs, warn
 
   aedes.on('ping', (_, client) => noteEnd(client));
 
+  /** Also of those that have not signed in, whom the broker's own list leaves out. */
+  const sockets = new Set<Socket>();
   const take = (socket: Socket) => {
+    sockets.add(socket);
+    socket.once('close', () => sockets.delete(socket));
     packetEnds.set(socket, limitPackets(socket));
     aedes.handle(socket);
   };
@@ -117,6 +121,7 @@ export async function openBroker({ host, port, opened, tls, devices, nowMs, warn
     async stop() {
       server.close();
       await closed(aedes);
+      for (const socket of sockets) socket.destroy();
     },
   };
   opened?.(own);
