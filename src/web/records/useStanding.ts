@@ -17,6 +17,12 @@ export function useStanding(): Standing | undefined {
   return data;
 }
 
+/** May let others in. */
+export function useKeeps(): boolean {
+  const standing = useStanding();
+  return standing?.standing === 'host' || standing?.device?.role === 'keeper';
+}
+
 /** A guest who may look and not act. */
 export function useLooksOn(): boolean {
   return useStanding()?.device?.role === 'reader';

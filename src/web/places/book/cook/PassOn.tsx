@@ -1,9 +1,11 @@
 /** Ways to hand a cook on: a report to read, a table, and the log itself. */
 import { useState } from 'react';
+import { Link } from 'wouter';
 import { tableText } from '../../../../core/book/tableRows.ts';
 import { fileName, saveAs } from '../../../records/saveAs.ts';
 import { saveLog } from '../../../records/saveLog.ts';
 import { useLots } from '../../../records/useLots.ts';
+import { useKeeps } from '../../../records/useStanding.ts';
 import type { LookedBack } from '../book.worker.ts';
 import { ask } from '../worker.ts';
 import type { Cooked } from './useCook.ts';
@@ -11,6 +13,7 @@ import type { Cooked } from './useCook.ts';
 export function PassOn({ cooked, looked }: { readonly cooked: Cooked; readonly looked: LookedBack | undefined }) {
   const [trouble, setTrouble] = useState('');
   const lots = useLots().data ?? [];
+  const keeps = useKeeps();
   const { id, name, events, state } = cooked;
   const file = fileName(name);
   const report = async () => {
@@ -42,6 +45,11 @@ export function PassOn({ cooked, looked }: { readonly cooked: Cooked; readonly l
         <button type="button" onClick={() => saveLog(id, name, events)}>
           Log file
         </button>
+        {keeps && (
+          <Link className="button" href={`/devices?share=${id}`}>
+            Show a guest
+          </Link>
+        )}
       </p>
       <p className="small quiet">
         The report is one page that opens without a network, prints, and carries the plan, with what was measured and
