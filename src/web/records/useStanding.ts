@@ -21,3 +21,9 @@ export function useStanding(): Standing | undefined {
 export function useLooksOn(): boolean {
   return useStanding()?.device?.role === 'reader';
 }
+
+/** Whether this device may do everything; undefined while that is not known. */
+export function useIsKeeper(): boolean | undefined {
+  const standing = useStanding();
+  return standing && (standing.standing === 'host' || standing.device?.role === 'keeper');
+}
