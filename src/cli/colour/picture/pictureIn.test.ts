@@ -58,15 +58,15 @@ describe('a colour profile in a JPEG', () => {
   const inP3 = convertXyz65ToP3(convertRgbToXyz65(brown));
 
   it('of Display P3 is heeded: the picture comes to the same bytes as its sRGB', () => {
-    const { bytes } = pictureIn(file(jpegOf(inP3, inD50(convertP3ToXyz65))))(all);
+    const { bytes } = pictureIn(file(jpegOf(inP3, inD50(convertP3ToXyz65)))).patch(all);
     for (const channel of ['r', 'g', 'b'] as const)
       expect(Math.abs(bytes[channel] - 255 * brown[channel])).toBeLessThan(2.5);
     expect(255 * Math.abs(inP3.b - brown.b)).toBeGreaterThan(5);
   });
 
   it('of sRGB changes nothing', () => {
-    const plain = pictureIn(file(jpegOf(brown)))(all);
-    expect(pictureIn(file(jpegOf(brown, inD50(convertRgbToXyz65))))(all)).toEqual(plain);
+    const plain = pictureIn(file(jpegOf(brown))).patch(all);
+    expect(pictureIn(file(jpegOf(brown, inD50(convertRgbToXyz65)))).patch(all)).toEqual(plain);
   });
 
   it('of another space, or that says nothing, is refused', () => {

@@ -1,5 +1,6 @@
 /** Colour from a picture: how to take it, the picture with its frames, what it comes to, and what it can teach the phone. */
 import { useState } from 'react';
+import { guessedFrames } from '../../../../../core/colour/photo/guessedFrames.ts';
 import type { Beforehand } from '../../../../../core/lot/known.ts';
 import { lightPathCm } from '../../../../../core/lot/measure/colour.ts';
 import type { MadeUp, PhotoSetUp } from '../../../../../core/lot/note.ts';
@@ -8,7 +9,6 @@ import type { Shown } from '../../shown.ts';
 import type { Notes } from '../../useNotes.tsx';
 import { DilutionHelper } from '../DilutionHelper.tsx';
 import { decoded } from './decode.ts';
-import { guessedFrames } from './guess.ts';
 import { type Looked, PhotoAnswer } from './PhotoAnswer.tsx';
 import { PhotoSetUpFields } from './PhotoSetUpFields.tsx';
 import { PictureInput } from './PictureInput.tsx';
