@@ -122,7 +122,7 @@ async function colour(options: Texts & { readonly json?: boolean }): Promise<voi
 
 async function photographed(given: ColourGiven, json?: boolean): Promise<void> {
   const { photographedColour } = await import('./colour/photographedColour.ts');
-  const { document, text } = photographedColour(given);
+  const { document, text } = await photographedColour(given);
   if (json) writeJson(document);
   else write(text());
 }

@@ -20,9 +20,9 @@ interface Regions {
 }
 
 /** @throws Stop when the picture can't tell, or something that it needs is not told */
-export function photographedColour(given: ColourGiven) {
+export async function photographedColour(given: ColourGiven) {
   const { photo, told, setUp } = needed(given);
-  const picture = opened(photo);
+  const picture = await opened(photo);
   const regions = told ?? found(photo, picture);
   const read = readIn(picture, regions, setUp);
   if (read.kind === 'refused') throw refusal(photo, read, setUp);
@@ -93,9 +93,9 @@ function readIn(picture: OpenPicture, { sample, whites }: Regions, { light }: Ph
   return readPatches(patch('--sample', sample), seen, light, []);
 }
 
-function opened(photo: string): OpenPicture {
+async function opened(photo: string): Promise<OpenPicture> {
   try {
-    return pictureIn(photo);
+    return await pictureIn(photo);
   } catch (error) {
     if (!(error instanceof NoPicture)) throw error;
     throw new Stop({ kind: 'misused', field: '--photo', value: photo, message: `${photo} ${error.message}` });

@@ -10,7 +10,7 @@ import { inSrgb, spaceOf } from './profile.ts';
 
 /** Bytes of a file at most. */
 const longest = 200e6;
-const kinds: readonly { readonly begins: string; readonly pixels: (file: Buffer) => Pixels }[] = [
+const kinds: readonly { readonly begins: string; readonly pixels: (file: Buffer) => Pixels | Promise<Pixels> }[] = [
   { begins: '\xff\xd8\xff', pixels: jpegPixels },
   { begins: '\x89PNG\r\n\x1a\n', pixels: pngPixels },
 ];
@@ -23,11 +23,11 @@ export interface OpenPicture {
 }
 
 /** @throws NoPicture */
-export function pictureIn(path: string): OpenPicture {
+export async function pictureIn(path: string): Promise<OpenPicture> {
   const file = bytesOf(path);
   const kind = kinds.find(({ begins }) => file.toString('latin1', 0, begins.length) === begins);
   if (!kind) throw new NoPicture('is no JPEG and no PNG');
-  const picture = kind.pixels(file);
+  const picture = await kind.pixels(file);
   const space = spaceOf(picture.profile);
   return {
     patch(region) {
