@@ -69,6 +69,13 @@ export function PhotoForm({ shown, known, notes }: FormProps) {
       </ol>
       <DilutionHelper shown={shown} pathCm={lightPathCm(setUp)} onTake={remake} />
       <PhotoSetUpFields sheet={sheet} onSheet={setSheet} />
+      {taught.length === 0 && (
+        <p className="small">
+          <strong>Teach this phone first, if you can.</strong> Until it has seen one dilution whose colour a photometer
+          gave, in the same light, half of its readings are off by a tenth or more; afterwards half are within a
+          twenty-fifth. How: “Teach the phone”, below.
+        </p>
+      )}
       <PictureInput again={looked !== undefined} trouble={trouble} onFile={(file) => void open(file)} />
       {looked && <PictureView {...looked} onFrames={(frames) => setLooked({ ...looked, frames })} />}
       {taught.length > 0 && (
