@@ -6,6 +6,7 @@ import { pathToFileURL } from 'node:url';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { writeCookFile } from '../../src/core/log/cookFile.ts';
+import type { EventOf } from '../../src/core/log/event.ts';
 import { descriptors } from '../../src/core/lot/taste.ts';
 import { defaultKit } from '../../src/core/pan/kit.ts';
 import { defaultRequest } from '../../src/core/planning/request.ts';
@@ -21,7 +22,12 @@ const short = { ...defaultRequest, massKg: 0.2, route: 'bright', invertMinutes: 
 function cookFile(name: string, mode: 'live' | 'rehearsal', change: object = {}): string {
   const cook = randomUUID();
   const cooked = cookedLog(defaultKit, 4, mode, cook, { request: { ...short, name, ...change } });
-  const few = cooked.events.filter(({ kind }, place) => kind !== 'reading' || place % 2 === 0);
+  // Rehearsals are those with surprises.
+  const [{ body }] = cooked.events as [EventOf<'begun'>];
+  const rehearsal = body.rehearsal && { ...body.rehearsal, surprises: true };
+  const few = cooked.events
+    .filter(({ kind }, place) => kind !== 'reading' || place % 2 === 0)
+    .map((event) => (event.kind === 'begun' ? { ...event, body: { ...event.body, rehearsal } } : event));
   const device = sampleDevice(cook);
   const test = device.make('spoonTest', { a430: 3, behaviour: 'snaps', taste: [] }, cooked.lastS - 60);
   return writeCookFile(cook, [...few, test, device.make('ended', { how: 'done' }, cooked.lastS + 10)], sha256);
@@ -127,6 +133,13 @@ describe.skipIf(noBrowser)('the Book', () => {
     expect(sheets).toBeLessThanOrEqual(3);
     await reader.context().setOffline(false);
     await reader.close();
+
+    // A rehearsal goes on saying which surprises it had.
+    await page.getByRole('link', { name: 'Book', exact: true }).click();
+    await page.locator('.cook-row').getByRole('link', { name: 'Trial' }).click();
+    await says(page, '[data-role=mode]', /^Replay of a rehearsal with surprises$/);
+    await says(page, 'section', /^Surprises\d+:\d\d, the (thermometer|tip) /);
+    await accessible(page);
 
     // Two over one another, and why they differ.
     await page.getByRole('link', { name: 'Book', exact: true }).click();

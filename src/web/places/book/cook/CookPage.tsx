@@ -128,7 +128,7 @@ function Looked({ cooked, looked }: LookedProps) {
       </div>
       <DoseTable doings={doings} />
       <Progress answer={alarms} what="Alarms are judged again" />
-      {surprises && <SurprisesTold surprises={surprises} />}
+      {surprises && <SurprisesTold surprises={surprises} heading="h2" />}
       {alarms.kind === 'done' && <AlarmReportView history={history} untilS={doings.endS} />}
       <LogTable cooked={cooked} />
       <PassOn cooked={cooked} looked={isLooked ? looked.value : undefined} />
