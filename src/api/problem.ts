@@ -20,6 +20,8 @@ export const problemKinds = {
   'id-taken': { status: 409, title: 'This id already belongs to another record' },
   asleep: { status: 409, title: 'This thermometer is let in for no cook now' },
   'which-cook': { status: 409, title: 'It is not clear which cook is meant' },
+  'things-kept': { status: 409, title: 'Other things are kept here' },
+  'cook-under-way': { status: 409, title: 'A cook is under way' },
   'version-conflict': { status: 412, title: 'The record was changed in the meantime' },
   'too-large': { status: 413, title: 'The request is too large' },
   'address-too-long': { status: 414, title: 'The address is too long' },

@@ -47,7 +47,7 @@ import { readingsRoute } from './routes/readings.ts';
 import { schemasRoute } from './routes/schemas.ts';
 import { tastingRoutes } from './routes/tastings.ts';
 import { timeRoute } from './routes/time.ts';
-import { workspaceRoute } from './routes/workspace.ts';
+import { workspaceRoutes } from './routes/workspace.ts';
 import type { Store } from './store/store.ts';
 
 export interface ServerOptions {
@@ -142,7 +142,7 @@ export async function buildServer({
   const logbook = createLogbook({ store, clock, backups, warn, retryMs });
   const summaries = keepSummaries({ db: store.db, now: () => clock.now(), warn });
   bookRoutes(app, store, logbook, summaries);
-  workspaceRoute(app, store);
+  workspaceRoutes(app, store, logbook);
   cookRoutes(app, store, logbook);
   cookEventRoutes(app, store, logbook);
   cookFileRoutes(app, store, logbook);

@@ -27,3 +27,9 @@ export function useKeeps(): boolean {
 export function useLooksOn(): boolean {
   return useStanding()?.device?.role === 'reader';
 }
+
+/** Whether this device may do everything; undefined while that is not known. */
+export function useIsKeeper(): boolean | undefined {
+  const standing = useStanding();
+  return standing && (standing.standing === 'host' || standing.device?.role === 'keeper');
+}
