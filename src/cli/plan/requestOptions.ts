@@ -1,11 +1,12 @@
 /** What is asked for, in kitchen units: one option for each field of a plan request. */
-import { usualActive } from '../../core/planning/amounts.ts';
 import {
   type Alkali,
+  alkaliShares,
   defaultRequest,
   optionalRanges,
   type PlanRequest,
   requestRanges as ranges,
+  usualActive,
 } from '../../core/planning/request.ts';
 import {
   flagOf,
@@ -120,8 +121,8 @@ export function requestFrom(texts: Texts): PlanRequest {
     .map(([field, option]) => [field, given[option]] as const)
     .filter(([, value]) => value !== undefined);
   const request = { ...usual, ...Object.fromEntries(changes) } as PlanRequest;
-  const { alkaliActive = usualActive, alkaliCarbonate = 0 } = request;
-  if (alkaliActive + alkaliCarbonate > 1 + 1e-9) {
+  const { active: hydroxide, carbonate: soda } = alkaliShares(request);
+  if (hydroxide + soda > 1 + 1e-9) {
     const message = '--active and --carbonate together are more than 100 %; allowed: 100 % at most';
     throw new Stop({ kind: 'misused', field: '--carbonate', message });
   }

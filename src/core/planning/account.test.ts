@@ -44,6 +44,11 @@ describe('alkali', () => {
     expect(() =>
       planFor({ ...defaultRequest, alkaliActive: 0.9, alkaliCarbonate: 0.2 }, prepareKit(defaultKit)),
     ).toThrow('together');
+    // What is left out is as usual, 97 % hydroxide: beside it 5 % of carbonate is too much.
+    expect(() => planFor({ ...defaultRequest, alkaliCarbonate: 0.05 }, prepareKit(defaultKit))).toThrow(
+      'together is 1.02',
+    );
+    expect(planFor({ ...defaultRequest, alkaliCarbonate: 0.03 }, prepareKit(defaultKit)).kind).toBe('plan');
   });
 
   test('leaves its metal: 5 g NaOH in a kg of finished sugar are 2.874 g of sodium, 5 g Ca(OH)2 2.705 g of calcium', () => {

@@ -4,12 +4,10 @@ import type { AlkaliUsed } from '../log/bodies.ts';
 import { MOLAR_MASS } from '../matter/sugars.ts';
 import { equivalentsOf } from '../pan/deeds.ts';
 import type { AlkaliPart, Charge } from '../pan/steps.ts';
-import type { PlanRequest } from './request.ts';
+import { alkaliShares, type PlanRequest } from './request.ts';
 
 /** Water to dissolve a kg of sugar at the boil without waste (common practice, no source). */
 const waterPerSugar = 0.33;
-/** Purity of food-grade alkali: total alkali in solids 95-98 % and some water taken up from the air (assumed). */
-export const usualActive = 0.97;
 /** Sodium carbonate, kg/mol (IUPAC standard atomic weights); it neutralises two equivalents. */
 const sodaMolarMassKg = 0.105988;
 /** Even a small dose goes in by three parts (common practice, no source). */
@@ -41,9 +39,10 @@ export function amountsFor(request: PlanRequest, sucroseKg: number): Amounts {
  * How much pure alkali a mass of what is weighed stands for. Soda counts with what it neutralises; the carbonate of lime dissolves too
  * slowly to count.
  */
-function activeShare({ alkali, alkaliActive = usualActive, alkaliCarbonate = 0 }: PlanRequest): number {
-  if (alkali === 'calciumHydroxide') return alkaliActive;
-  return alkaliActive + (alkaliCarbonate * 2 * MOLAR_MASS.naoh) / sodaMolarMassKg;
+function activeShare(request: PlanRequest): number {
+  const { active, carbonate } = alkaliShares(request);
+  if (request.alkali === 'calciumHydroxide') return active;
+  return active + (carbonate * 2 * MOLAR_MASS.naoh) / sodaMolarMassKg;
 }
 
 function alkaliAmounts(request: PlanRequest, sucroseKg: number): AlkaliAmounts {

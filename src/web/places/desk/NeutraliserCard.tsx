@@ -3,13 +3,13 @@ import {
   type Neutraliser,
   neutraliseBelowC,
   neutralisedPh,
+  neutralisingAmounts,
   neutralisingStrength,
 } from '../../../core/planning/account/neutraliser.ts';
 import type { Alkali } from '../../../core/planning/request.ts';
 import { useTemperatureUnit } from '../../parts/TemperatureUnit.tsx';
 import { degrees } from '../../parts/temperature.ts';
 import { alkaliName, MixingCard } from './MixingCard.tsx';
-import { neutralisingAmounts } from './neutralisingAmounts.ts';
 
 interface NeutraliserCardProps {
   readonly substance: Alkali;

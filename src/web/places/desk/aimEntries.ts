@@ -1,6 +1,6 @@
 /** The fields of the aim: what each is called, how it is typed, and its limits. */
-import { usualActive } from '../../../core/planning/amounts.ts';
 import {
+  alkaliShares,
   type FurtherHold,
   furtherHoldRanges,
   mostFurtherHolds,
@@ -26,9 +26,9 @@ function number(field: NumberField, label: string, hint?: string) {
   };
 }
 
-const usualShares: Readonly<Record<AlkaliShare, number>> = { alkaliActive: usualActive, alkaliCarbonate: 0 };
 const otherShare = { alkaliActive: 'alkaliCarbonate', alkaliCarbonate: 'alkaliActive' } as const;
-const shareOf = (request: PlanRequest, share: AlkaliShare): number => request[share] ?? usualShares[share];
+const shareOf = (request: PlanRequest, share: AlkaliShare): number =>
+  alkaliShares(request)[share === 'alkaliActive' ? 'active' : 'carbonate'];
 
 /** What of the alkali is hydroxide, or carbonate: together no more than all of it. */
 function alkaliShare(field: AlkaliShare, label: string, hint: string) {

@@ -1,8 +1,11 @@
 import { expect, it } from 'vitest';
 import { lyeClass } from '../../../core/advice/limits.ts';
-import { neutraliserFor, neutralisingStrength } from '../../../core/planning/account/neutraliser.ts';
+import {
+  neutraliserFor,
+  neutralisingAmounts,
+  neutralisingStrength,
+} from '../../../core/planning/account/neutraliser.ts';
 import { hazardOf } from './hazard.ts';
-import { neutralisingAmounts } from './neutralisingAmounts.ts';
 
 // EU classification of sodium hydroxide: 1A from 5 %, 1B from 2 %, irritant from 0.5 %.
 it.each([
