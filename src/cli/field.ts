@@ -1,10 +1,9 @@
 /** `umberpan field`: every sugar that a kitchen can make over two levers of the cook. */
-import { writeFileSync } from 'node:fs';
 import { type Command, Option } from 'commander';
 import { fieldInputs } from './field/fieldOptions.ts';
 import { readAll, type Texts } from './input.ts';
 import { addInputs } from './options.ts';
-import { write, writeJson } from './output.ts';
+import { write, writeJson, writeTo } from './output.ts';
 import { addPlanOptions } from './plan/planOptions.ts';
 import { Stop, stopping } from './stop.ts';
 
@@ -83,18 +82,5 @@ async function field(options: FieldOptions): Promise<void> {
   } else {
     const colour = options.color && (await import('./swatch.ts')).showsColour(process.stdout);
     write((await import('./field/fieldText.ts')).fieldText(cooked, colour ? look : undefined));
-  }
-}
-
-function writeTo(file: string, flag: string, content: string | Buffer): void {
-  if (file === '-') {
-    process.stdout.write(content);
-    return;
-  }
-  try {
-    writeFileSync(file, content);
-  } catch (error) {
-    const why = (error as NodeJS.ErrnoException).code ?? String(error);
-    throw new Stop({ kind: 'failed', field: flag, value: file, message: `${flag} ${file}: can't be written (${why})` });
   }
 }
