@@ -1,12 +1,13 @@
 // Each amount worked by hand beside it. Molar masses: IUPAC standard atomic weights.
 import { describe, expect, test } from 'vitest';
+import { hazardOf } from '../advice/hazards.ts';
 import { defaultKit } from '../pan/kit.ts';
 import { prepareKit } from '../pan/preparedKit.ts';
 import { letDownWaterKg, trayAreaM2 } from './account/casting.ts';
 import { coldBathKg } from './account/coldBath.ts';
 import { costOf } from './account/cost.ts';
 import { energyKWh } from './account/energy.ts';
-import { citricCharges, neutraliserFor } from './account/neutraliser.ts';
+import { citricCharges, neutraliserFor, neutralisingAmounts, neutralisingStrength } from './account/neutraliser.ts';
 import { waterCheck } from './account/waterCheck.ts';
 import { accountOf } from './account.ts';
 import { amountsFor } from './amounts.ts';
@@ -76,6 +77,19 @@ describe('the acid of the pale route', () => {
     expect(found.caoh2Kg * 1000).toBeCloseTo(0.566, 3);
     expect(neutraliserFor(0.0015, 0.005).equivalents).toBeCloseTo(found.equivalents - 0.005, 9);
     expect(neutraliserFor(0.0001, 0.005).equivalents).toBe(0);
+  });
+
+  test('what neutralises a pale syrup is classed by the strength that it is mixed to, and mixes to that strength', () => {
+    expect(hazardOf('sodiumHydroxide', neutralisingStrength)).toMatchObject({
+      word: 'Danger',
+      says: expect.stringContaining('1A'),
+    });
+    // 1.5 g of citric acid take 0.611 g NaOH or 0.566 g Ca(OH)2; 5 % of it by weight is 19 times as much water.
+    const neutraliser = neutraliserFor(0.0015, 0);
+    const lye = neutralisingAmounts('sodiumHydroxide', neutraliser);
+    expect(lye.pureKg * 1000).toBeCloseTo(0.611, 3);
+    expect(lye.waterKg / lye.pureKg).toBeCloseTo(19, 9);
+    expect(neutralisingAmounts('calciumHydroxide', neutraliser).pureKg * 1000).toBeCloseTo(0.566, 3);
   });
 });
 

@@ -10,6 +10,7 @@ import { neutraliserOf, neutralisingAmounts } from '../../../../core/planning/ac
 import { begunOf } from '../../../../core/planning/begunOf.ts';
 import { alkaliFacts } from '../../../../core/planning/handling.ts';
 import { type Plan, planFor } from '../../../../core/planning/plan.ts';
+import { checksFor } from '../../../../core/planning/preflight.ts';
 import { momentText } from '../../../parts/dayText.ts';
 import { grams } from '../../../parts/figures.ts';
 import { Sources } from '../../../parts/Sources.tsx';
@@ -22,7 +23,6 @@ import { freshDraft, keptDraft } from '../../desk/draft.ts';
 import { Refused } from '../../desk/Refused.tsx';
 import { CapabilityPanel } from '../telling/CapabilityPanel.tsx';
 import { useTelling } from '../telling/useTelling.ts';
-import { checksFor } from './preflightChecks.ts';
 import { pickUp } from './session.ts';
 
 export default function Preflight() {
