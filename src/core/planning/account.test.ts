@@ -200,6 +200,9 @@ describe('the account of a plan', () => {
     expect(account.tray).toBeUndefined();
     expect(account.bathKg).toBeUndefined();
     expect(account.neutraliser?.naohKg).toBeGreaterThan(0);
+    // What neutralises leaves its sodium in what was poured: 22.990 / 39.997 of its mass.
+    const sodiumG = 1000 * (account.neutraliser?.naohKg ?? 0) * (22.99 / 39.997);
+    expect(account.sodiumGPerKg).toBeCloseTo(sodiumG / plan.yieldKg, 3);
     // Steam of the first hot portions comes on top in the pan.
     expect(account.letDownKg).toBeLessThan(plan.letDownWaterKg);
     expect(account.letDownKg).toBeGreaterThan(0.6 * plan.letDownWaterKg);

@@ -52,6 +52,7 @@ export function accountOf(plan: Plan, course: Course, prepared: PreparedKit, opt
     yieldKg,
   });
   const energy = energyKWh(course, kit.stove);
+  const neutraliser = neutraliserOf(plan, kit);
   const { thicknessM = usualThicknessM } = options;
   const hard = request.form === 'hard';
   const cooled = {
@@ -61,7 +62,9 @@ export function accountOf(plan: Plan, course: Course, prepared: PreparedKit, opt
     temperatureC: course.hottestC,
   };
   return {
-    ...mineralsOf(amounts.alkali, contentsKg(last)),
+    ...(neutraliser
+      ? mineralsOf({ substance: request.alkali, equivalents: neutraliser.equivalents }, yieldKg)
+      : mineralsOf(amounts.alkali, contentsKg(last))),
     minutes: (course.steps.at(-1)?.endS ?? 0) / 60,
     energyKWh: energy,
     lostKg: contentsKg(last) - yieldKg,
@@ -71,7 +74,7 @@ export function accountOf(plan: Plan, course: Course, prepared: PreparedKit, opt
     bathKg: hard ? coldBathKg(cooled, kit.roomC) : undefined,
     tray: hard ? { areaM2: trayAreaM2(yieldKg, solidsIn(last), thicknessM), thicknessM } : undefined,
     letDownKg: hard ? undefined : letDownKg(plan, course),
-    neutraliser: neutraliserOf(plan, kit),
+    neutraliser,
     cost: costOf(amounts, energy, yieldKg, options.prices ?? {}),
   };
 }

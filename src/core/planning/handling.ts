@@ -139,7 +139,7 @@ export function cookingCautions(handled: Handled): readonly Caution[] {
 }
 
 /** What is done at once when it has gone wrong; Care says more. */
-export function firstAid(handled: Handled): readonly Caution[] {
+function firstAid(handled: Handled): readonly Caution[] {
   return [
     ...(handledIn(handled)
       ? [
