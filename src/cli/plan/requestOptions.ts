@@ -7,6 +7,7 @@ import {
   type PlanRequest,
   requestRanges as ranges,
   usualActive,
+  usualDissolveC,
 } from '../../core/planning/request.ts';
 import {
   flagOf,
@@ -69,6 +70,11 @@ export const requestInputs = {
   carbonate: optional(carbonate, '0'),
   acid: optional(acid, `${usual.acidGPerKg}`),
   malt: optional(malt, `${usual.maltExtractGPerKg}`),
+  dissolve: degrees(
+    'by when all sugar is dissolved: the water follows from it',
+    optionalRanges.dissolveC,
+    usualDissolveC,
+  ),
   invert: degrees('middle of the inverting band', ranges.invertC, usual.invertC),
   invertTime: minutes('time in it', ranges.invertMinutes, usual.invertMinutes),
   brown: degrees('middle of the browning band', ranges.brownC, usual.brownC),
@@ -94,6 +100,7 @@ export const requestFields: Readonly<Record<keyof PlanRequest, RequestOption>> =
   alkaliCarbonate: 'carbonate',
   acidGPerKg: 'acid',
   maltExtractGPerKg: 'malt',
+  dissolveC: 'dissolve',
   invertC: 'invert',
   invertMinutes: 'invertTime',
   brownC: 'brown',

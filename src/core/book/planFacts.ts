@@ -4,6 +4,7 @@ import type { StepEnd } from '../planning/forecast.ts';
 import { alkaliFacts } from '../planning/handling.ts';
 import { holdsOf } from '../planning/holds.ts';
 import type { Plan } from '../planning/plan.ts';
+import { usualDissolveC } from '../planning/request.ts';
 import { type Fact, fact } from './differences.ts';
 import { stepWords } from './words.ts';
 
@@ -21,6 +22,7 @@ export function planFacts({ request, amounts, yieldKg }: Plan, ends: readonly St
     fact('Finished sugar', 'g', 0, 1000 * yieldKg),
     ...(request.form === 'syrup' ? [fact('Solids', '%', 0, 100 * request.syrupSolids)] : []),
     fact('Water at the start', 'g/kg sugar', 0, (1000 * charge.waterKg) / charge.sucroseKg),
+    fact('Dissolve by', '°C', 0, request.dissolveC ?? usualDissolveC),
     fact('Malt extract', 'g/kg', 1, request.maltExtractGPerKg),
     ...(request.route === 'pale' ? [fact('Citric acid', 'g/kg', 2, request.acidGPerKg)] : []),
     ...(alkali

@@ -31,6 +31,8 @@ export interface PlanRequest {
   readonly acidGPerKg: number;
   /** Dry malt extract for each kg of sucrose, g/kg. */
   readonly maltExtractGPerKg: number;
+  /** By when all sugar is dissolved, C: the water follows from it; 80 when left out. */
+  readonly dissolveC?: number | undefined;
   readonly invertC: number;
   readonly invertMinutes: number;
   readonly brownC: number;
@@ -61,7 +63,12 @@ export const requestRanges = {
 export const optionalRanges = {
   alkaliActive: [0.5, 1],
   alkaliCarbonate: [0, 0.3],
+  // With the water of hotter syrup, crystals are left in the model when the inverting begins, and may seed others.
+  dissolveC: [20, 90],
 } as const satisfies Partial<Record<keyof PlanRequest, readonly [number, number]>>;
+
+/** Well below the boil, where stirring dissolves sugar within minutes (common practice, no source). */
+export const usualDissolveC = 80;
 
 /** Purity of food-grade alkali: total alkali in solids 95-98 % and some water taken up from the air (assumed). */
 export const usualActive = 0.97;
