@@ -57,5 +57,8 @@ export type FieldCook = typeof fieldCook;
 
 expose(fieldCook);
 
-// One line of some field, so that the code is compiled by the time that somebody asks for theirs: it takes half the time to the first paint.
-createField(usualField(defaultRequest), prepareKit(defaultKit)).line(0);
+// One line of some field, so that the code is compiled by the time that somebody asks for theirs: it takes half the time to the first paint. Who
+// has asked while this was loaded is answered first.
+setTimeout(() => {
+  if (!open) createField(usualField(defaultRequest), prepareKit(defaultKit)).line(0);
+});

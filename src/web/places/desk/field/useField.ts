@@ -31,6 +31,7 @@ export function useField(request: PlanRequest, kit: Kit, chosen: Levers | undefi
   const [cooked, setCooked] = useState<Cooked>({ spec, lines: [], band: undefined, failed: undefined, done: 0 });
 
   const askedAt = useRef<number>(undefined);
+  const asked = useRef(false);
 
   useEffect(() => {
     if (!seen) return;
@@ -38,6 +39,8 @@ export function useField(request: PlanRequest, kit: Kit, chosen: Levers | undefi
     let leave = () => {};
     let fresh: FieldLine[] = [];
     const began = performance.now();
+    const askedBefore = asked.current;
+    asked.current = true;
     askedAt.current = began;
     let count = 0;
     const all = fieldLines(spec).length;
@@ -66,7 +69,7 @@ export function useField(request: PlanRequest, kit: Kit, chosen: Levers | undefi
           failed: (failed) => setCooked((now) => ({ ...now, failed })),
         },
       );
-    }, restMs);
+    }, askedBefore ? restMs : 0);
     return () => {
       clearTimeout(timer);
       cancelAnimationFrame(frame);
