@@ -2,7 +2,7 @@
 import { join } from 'node:path';
 import { defaultKit } from '../src/core/pan/kit.ts';
 import { type PreparedKit, prepareKit } from '../src/core/pan/preparedKit.ts';
-import { bandDraws, colourBand, knotsDrawn } from '../src/core/planning/field/band.ts';
+import { bandDraws, fieldBand } from '../src/core/planning/field/band.ts';
 import { madeByCourse } from '../src/core/planning/field/made.ts';
 import {
   createField,
@@ -152,11 +152,7 @@ function bands(): string {
   for (const route of ['deep', 'bright'] as const) {
     const spec = specOf(route);
     const { sucroseKg } = createField(spec, prepared);
-    const middle = knotsDrawn(spec, prepared, sucroseKg);
-    const band = colourBand(
-      middle,
-      Array.from({ length: bandDraws }, (_, i) => knotsDrawn(spec, prepared, sucroseKg, i)),
-    );
+    const band = fieldBand(spec, prepared, sucroseKg);
     const spotAt = worked(spec, prepared);
     for (const [column, row] of [
       [4, 4],

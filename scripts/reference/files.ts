@@ -5,6 +5,7 @@ import { commandsPage } from './commands.ts';
 import { documentsPage, documentsSchema } from './documents.ts';
 import { eventsPage } from './events.ts';
 import { parametersPage } from './parameters.ts';
+import { safetyPage } from './safety.ts';
 
 export async function referenceFiles(): Promise<Readonly<Record<string, string>>> {
   return {
@@ -15,5 +16,6 @@ export async function referenceFiles(): Promise<Readonly<Record<string, string>>
     'documents.schema.json': documentsSchema(),
     'events.md': eventsPage(),
     'parameters.md': parametersPage(),
+    'safety.md': safetyPage(),
   };
 }

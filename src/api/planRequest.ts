@@ -30,6 +30,9 @@ export const planRequestSchema = exactly({
     .describe('Carbonate in it, mass fraction; 0 when left out.'),
   acidGPerKg: numberIn(ranges.acidGPerKg),
   maltExtractGPerKg: numberIn(ranges.maltExtractGPerKg),
+  dissolveC: numberIn(optionalRanges.dissolveC)
+    .optional()
+    .describe('By when all sugar is dissolved, C: the water follows from it; 80 when left out.'),
   invertC: numberIn(ranges.invertC),
   invertMinutes: numberIn(ranges.invertMinutes),
   brownC: numberIn(ranges.brownC),

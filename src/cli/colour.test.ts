@@ -87,10 +87,7 @@ function file(name: string, content: Uint8Array | string): string {
 
 const jpeg = (name: string, ...of: Parameters<typeof pictured>) => file(name, encode(pictured(...of), 95).data);
 
-function pngBytes({ width, height, data }: ReturnType<typeof pictured>): Buffer {
-  const rgb = Uint8Array.from({ length: 3 * width * height }, (_, at) => data[4 * Math.floor(at / 3) + (at % 3)] ?? 0);
-  return png({ width, height, rgb });
-}
+const pngBytes = ({ width, height, data }: ReturnType<typeof pictured>): Buffer => png({ width, height, data });
 
 async function refused(line: string) {
   const { code, stdout, stderr } = await umberpan(`colour ${line} --json`);
@@ -170,7 +167,7 @@ describe('umberpan colour --photo', { timeout: 60_000 }, () => {
   huge.writeUInt32BE(60_000, 20);
   const hugeJpeg = Buffer.from(whole);
   hugeJpeg.writeUInt32BE(0xffffffff, hugeJpeg.indexOf(Buffer.from([0xff, 0xc0])) + 5);
-  const swollen = png({ width: 4000, height: 4000, rgb: new Uint8Array(3 * 4000 * 4000) });
+  const swollen = png({ width: 4000, height: 4000, data: new Uint8Array(4 * 4000 * 4000) });
   swollen.writeUInt32BE(100, 16);
   swollen.writeUInt32BE(100, 20);
   test.each([

@@ -33,6 +33,51 @@ it('compare lays two cooks beside each other and tells what made the difference'
   expect(stdout).toMatch(/April is \d+ EBC\s+darker than March[\s\S]*mostly\s+alkali/);
 });
 
+/** The file of a plan, as `plan --json` prints it. */
+async function planFile(folder: string, name: string, line: string): Promise<string> {
+  const file = join(folder, `${name}.json`);
+  writeFileSync(file, (await umberpan(`plan --name ${name} --mass 300g --route bright ${line} --json`)).stdout);
+  return file;
+}
+
+it('compare lays two plans beside each other, tells what makes the difference, and draws both on one pan line', async () => {
+  const folder = scratchFolder();
+  const plans = [
+    await planFile(folder, 'March', '--dose 4'),
+    await planFile(folder, 'April', '--dose 7 --step 146C,10min'),
+  ];
+  const { code, stdout, stderr } = await umberpan(`compare ${plans.join(' ')} --explain --draws 2`);
+  expect([code, stderr]).toEqual([0, '']);
+  expect(stdout).toMatch(/Dose, sodium hydroxide +4\.0 +7\.0 +\+3\.0 +g\/kg/);
+  expect(stdout).toMatch(/Further hold 1 for +- +10 +min/);
+  expect(stdout).toMatch(/April is \d+ EBC\s+darker than March/);
+  expect(stdout).not.toContain('twin');
+
+  const drawn = join(folder, 'both.svg');
+  expect(await umberpan(`compare ${plans.join(' ')} --svg ${drawn}`)).toMatchObject({ code: 0, stdout: '' });
+  const svg = readFileSync(drawn, 'utf8');
+  // Line, halo and sample of each; a ring where each step of the second ends, and one in its sample.
+  expect(svg.match(/class="middle behind"/g)).toHaveLength(3);
+  const ends = JSON.parse(readFileSync(plans[1] ?? '', 'utf8')).steps.length;
+  expect(svg.match(/class="ring"/g)).toHaveLength(ends + 1);
+  expect(svg).toMatch(/March, \d+ EBC[\s\S]*April, \d+ EBC/);
+});
+
+it('compares two of a kind', async () => {
+  const folder = scratchFolder();
+  const [cook, plan] = [cookFile(folder, 'March', 4), await planFile(folder, 'April', '')];
+  const mixed = await umberpan(`compare ${cook} ${plan}`);
+  expect([mixed.code, mixed.stdout]).toEqual([2, '']);
+  expect(mixed.stderr).toContain('allowed: two cooks, or two plans');
+  expect((await umberpan(`compare ${cook} ${cook} --svg -`)).code).toBe(2);
+  const lye = join(folder, 'lye.json');
+  const asked = JSON.parse(readFileSync(plan, 'utf8'));
+  writeFileSync(lye, JSON.stringify({ ...asked, request: { ...asked.request, alkaliGPerKg: 11 } }));
+  const refused = await umberpan(`compare ${plan} ${lye}`);
+  expect(refused.code).toBe(7);
+  expect(refused.stderr).toContain('LIM-ALKALI-DOSE');
+});
+
 it('a report’s plan is rehearsed and simulated like any other plan', async () => {
   const folder = scratchFolder();
   const html = join(folder, 'march.html');

@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { crc32, inflateSync } from 'node:zlib';
 import { describe, expect, test } from 'vitest';
 import { umberpan } from '../../test/runProgram.ts';
+import { pngPixels } from './colour/picture/png.ts';
 import { png } from './field/png.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'umberpan-'));
@@ -22,14 +23,14 @@ function chunksOf(file: Buffer): Map<string, Buffer> {
 }
 
 test('a PNG holds its pixels row by row, each row after a filter byte', () => {
-  const rgb = Uint8Array.from([1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12]);
-  const file = png({ width: 2, height: 2, rgb });
+  const data = Uint8Array.from({ length: 16 }, (_, at) => at + 1);
+  const file = png({ width: 2, height: 2, data });
   expect([...file.subarray(0, 8)]).toEqual([137, 80, 78, 71, 13, 10, 26, 10]);
   const chunks = chunksOf(file);
   expect([...chunks.keys()]).toEqual(['IHDR', 'IDAT', 'IEND']);
-  expect([...(chunks.get('IHDR') ?? [])]).toEqual([0, 0, 0, 2, 0, 0, 0, 2, 8, 2, 0, 0, 0]);
+  expect([...(chunks.get('IHDR') ?? [])]).toEqual([0, 0, 0, 2, 0, 0, 0, 2, 8, 6, 0, 0, 0]);
   expect([...inflateSync(chunks.get('IDAT') ?? Buffer.alloc(0))]).toEqual([
-    0, 1, 2, 3, 4, 5, 6, 0, 7, 8, 9, 10, 11, 12,
+    0, 1, 2, 3, 4, 5, 6, 7, 8, 0, 9, 10, 11, 12, 13, 14, 15, 16,
   ]);
 });
 
@@ -51,16 +52,39 @@ describe('umberpan field', { timeout: 30_000 }, () => {
     expect(rows[1][2].made).toMatchObject({ taste: { roast: expect.any(Number) }, glass: { r: expect.any(Number) } });
   });
 
-  test('draws SVG and PNG; what a limit forbids is hatched', async () => {
-    const [svg, picture] = [join(folder, 'field.svg'), join(folder, 'field.png')];
-    const forbidden = '--columns 4 --rows 3 --across dose --across-from 4 --across-to 12';
-    expect((await umberpan(`field ${forbidden} --svg ${svg}`)).code).toBe(0);
+  test('as JSON says how sure each colour is', async () => {
+    const { stdout } = await umberpan('field --columns 3 --rows 2 --across-from 4 --across-to 12 --json');
+    const [[within, , past]] = JSON.parse(stdout).rows;
+    expect(within.a430Range.mid).toBe(within.made.a430);
+    expect(within.a430Range.high / within.a430Range.low).toBeGreaterThan(2);
+    expect([past.made, past.a430Range]).toEqual([null, null]);
+  });
+
+  test('draws the lines of taste, both levers with their units, what the marks mean, and the reach of a limit', async () => {
+    const svg = join(folder, 'field.svg');
+    expect((await umberpan(`field --columns 12 --rows 6 --svg ${svg}`)).code).toBe(0);
     const drawing = readFileSync(svg, 'utf8');
-    expect(drawing.match(/url\(#none\)/g)).toHaveLength(6);
-    expect(drawing).toContain('brown, min');
-    expect((await umberpan(`field --columns 4 --rows 3 --png ${picture}`)).code).toBe(0);
-    const header = chunksOf(readFileSync(picture)).get('IHDR');
-    expect([header?.readUInt32BE(0), header?.readUInt32BE(4)]).toEqual([64, 48]);
+    const named = (name: string) => drawing.match(new RegExp(`<text class="line"[^>]*>${name} \\d</text>`, 'g'));
+    for (const name of ['fruit', 'toffee', 'burnt', 'alkali']) expect(named(name), name).not.toBeNull();
+    // No line of roast crosses this field: its span is told.
+    expect(named('roast')).toBeNull();
+    expect(drawing).toMatch(/>roast \d\.\d to \d\.\d</);
+    for (const words of ['Alkali dose, g/kg', 'Browning hold, min', 'past the limit', '45 EBC', 'the colour is unsure'])
+      expect(drawing).toContain(words);
+  });
+
+  test('a PNG is the same drawing, with its letters, and grained where the colour is unsure', async () => {
+    const picture = join(folder, 'field.png');
+    expect((await umberpan(`field --columns 6 --rows 4 --png ${picture}`)).code).toBe(0);
+    const { width, height, data } = pngPixels(readFileSync(picture));
+    expect([width, height]).toEqual([1616, 1376]);
+    const at = (x: number, y: number) => [0, 1, 2].map((sample) => data[4 * (y * width + x) + sample]);
+    // Along a row in the middle of the field, and along one through the title.
+    const row = (y: number, from: number, to: number) =>
+      new Set(Array.from({ length: to - from }, (_, x) => at(from + x, y).join()));
+    expect(row(500, 500, 600).size).toBeGreaterThan(10);
+    const title = Array.from({ length: 20 }, (_, y) => [...row(44 + y, 48, 400)]).flat();
+    expect(title.some((paint) => Number(paint.split(',')[0]) < 60)).toBe(true);
   });
 
   test.each([

@@ -1,10 +1,10 @@
 /** `umberpan field`: every sugar that a kitchen can make over two levers of the cook. */
-import { writeFileSync } from 'node:fs';
 import { type Command, Option } from 'commander';
+import { openAxis, usualAxis } from '../core/planning/field/levers.ts';
 import { fieldInputs } from './field/fieldOptions.ts';
 import { readAll, type Texts } from './input.ts';
 import { addInputs } from './options.ts';
-import { write, writeJson } from './output.ts';
+import { write, writeJson, writeTo } from './output.ts';
 import { addPlanOptions } from './plan/planOptions.ts';
 import { Stop, stopping } from './stop.ts';
 
@@ -21,15 +21,18 @@ export function register(program: Command): void {
       new Option('--json', 'every sugar with its colour, taste, inversion and time, as JSON').conflicts(['svg', 'png']),
     )
     .addOption(
-      new Option('--svg <file>', 'a drawing with lines of equal taste (- for standard output)').conflicts('png'),
+      new Option(
+        '--svg <file>',
+        'a drawing as on the Desk, with lines of equal taste (- for standard output)',
+      ).conflicts('png'),
     )
-    .option('--png <file>', 'a picture, 16 pixels for each sugar (- for standard output)')
+    .option('--png <file>', 'the same as a picture (- for standard output)')
     .option('--no-color', 'no swatches; so does NO_COLOR')
     .addHelpText(
       'after',
       `
 Each sugar is painted as its 10 % solution looks, 1 cm of it, where dark ones still differ; what a limit of safety
-forbids is hatched, or an x.
+forbids is hatched, or an x. A drawing is grained by how unsure its colours are, and goes on a little past the limits.
 Levers: dose, malt, invert-time, brown, brown-time, roast, roast-time.
 Exit codes: 0 done, 1 no sugar of the field can be made or the file can't be written, 2 misused, 7 a limit of safety
 forbids all of it.
@@ -37,6 +40,7 @@ forbids all of it.
 Examples:
   umberpan field --route bright
   umberpan field --across dose --up roast-time --brown-time 20min --svg field.svg
+  umberpan field --look drop --png field.png
   umberpan field --stove gas --pan 22cm --columns 24 --rows 16 --json`,
     )
     .action(stopping(field));
@@ -60,8 +64,9 @@ async function field(options: FieldOptions): Promise<void> {
   ]);
   const { look } = readAll(fieldInputs, options);
   const { request, kit } = await whatIsAsked(options);
-  const drawn = options.json || options.svg !== undefined || options.png !== undefined;
-  const cooked = cookedField(fieldFrom(options, request, drawn ? asPicture : asText), kit);
+  const drawn = options.svg !== undefined || options.png !== undefined;
+  const spec = fieldFrom(options, request, options.json || drawn ? asPicture : asText, drawn ? openAxis : usualAxis);
+  const cooked = cookedField(spec, kit);
   const spots = Array.from({ length: cooked.grid.rows }, (_, row) => row).flatMap((row) =>
     Array.from({ length: cooked.grid.columns }, (_, column) => cooked.grid.spot(column, row)),
   );
@@ -78,23 +83,10 @@ async function field(options: FieldOptions): Promise<void> {
   else if (options.svg !== undefined)
     writeTo(options.svg, '--svg', (await import('./field/svg.ts')).fieldSvg(cooked, look));
   else if (options.png !== undefined) {
-    const [{ png }, { pictureOf }] = await Promise.all([import('./field/png.ts'), import('./field/picture.ts')]);
-    writeTo(options.png, '--png', png(pictureOf(cooked.grid, look)));
+    const [{ fieldSvg }, { rasterised }] = await Promise.all([import('./field/svg.ts'), import('./field/raster.ts')]);
+    writeTo(options.png, '--png', await rasterised(fieldSvg(cooked, look)));
   } else {
     const colour = options.color && (await import('./swatch.ts')).showsColour(process.stdout);
     write((await import('./field/fieldText.ts')).fieldText(cooked, colour ? look : undefined));
-  }
-}
-
-function writeTo(file: string, flag: string, content: string | Buffer): void {
-  if (file === '-') {
-    process.stdout.write(content);
-    return;
-  }
-  try {
-    writeFileSync(file, content);
-  } catch (error) {
-    const why = (error as NodeJS.ErrnoException).code ?? String(error);
-    throw new Stop({ kind: 'failed', field: flag, value: file, message: `${flag} ${file}: can't be written (${why})` });
   }
 }

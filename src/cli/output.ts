@@ -1,4 +1,6 @@
 /** Data goes to standard output, whole, and quietly when the reader (`| head`) has had enough. */
+import { writeFileSync } from 'node:fs';
+import { Stop } from './stop.ts';
 
 export function write(text: string): void {
   process.stdout.write(text.endsWith('\n') ? text : `${text}\n`);
@@ -6,6 +8,23 @@ export function write(text: string): void {
 
 export function writeJson(document: unknown): void {
   write(JSON.stringify(document, undefined, 2));
+}
+
+/**
+ * @param file a path, or `-` for standard output
+ * @param flag the option that names it
+ */
+export function writeTo(file: string, flag: string, content: string | Buffer): void {
+  if (file === '-') {
+    process.stdout.write(content);
+    return;
+  }
+  try {
+    writeFileSync(file, content);
+  } catch (error) {
+    const why = (error as NodeJS.ErrnoException).code ?? String(error);
+    throw new Stop({ kind: 'failed', field: flag, value: file, message: `${flag} ${file}: can't be written (${why})` });
+  }
 }
 
 /** A reader that closes the pipe is no fault. */

@@ -25,9 +25,9 @@ describe('umberpan plan', { timeout: 30_000 }, () => {
       'deep',
       'invert',
       'roast',
-      'goggles',
+      'Goggles',
       '1 tsp, 4.9 mL of cold water',
-      'never water onto alkali',
+      'never water onto lye',
     ]) {
       expect(stdout).toContain(words);
     }
@@ -115,7 +115,7 @@ describe('umberpan plan', { timeout: 30_000 }, () => {
   test('a pale syrup is neutralised, and its lye has the cautions of any lye', async () => {
     const { code, stdout } = await umberpan('plan --route pale --form syrup');
     expect(code).toBe(0);
-    for (const words of ['neutralise', 'never water onto alkali', 'In the eye', 'never aluminium'])
+    for (const words of ['neutralise', 'never water onto lye', 'In the eye', 'Never aluminium'])
       expect(stdout).toContain(words);
   });
 

@@ -27,6 +27,9 @@ describe.skipIf(noBrowser)('Desk and Care', () => {
       if (seen.name === 'Finished sugar') {
         await page.keyboard.press('Control+a');
         await page.keyboard.type('250g');
+        // What it comes to is reckoned anew, and may come last.
+        await says(page, amounts, /2[45]\d/);
+        await says(page, '.account', /Type prices/);
       }
       if (seen.name.startsWith('Burned')) break;
     }
@@ -126,7 +129,7 @@ describe.skipIf(noBrowser)('Desk and Care', () => {
       'Roast',
       'Tray',
       'Sodium hydroxide',
-      'Lye into water',
+      'Lye into cold water',
       '20 minutes of cool running water',
     ])
       expect(text).toContain(words);

@@ -25,6 +25,32 @@ describe.skipIf(noBrowser)('the Desk', () => {
     expect(complaints).toEqual([]);
   });
 
+  it('aims at any colour of the screen, and says what is near enough', async () => {
+    const { page, complaints } = await open();
+    await planned(page);
+    const pick = page.getByLabel('or like any colour');
+    // A blue, which no sugar is.
+    await pick.fill('#3050c0');
+    await says(
+      page,
+      '.picked-colour',
+      /No sugar looks quite like that\. The nearest is at [\d.]+ EBC, \d+ just visible steps away/,
+    );
+    // As 1 cm of a 10 % solution of 45 EBC is painted.
+    await pick.fill('#f2b31b');
+    await page.waitForFunction(() => !document.querySelector('.picked-colour .paint'));
+    expect(Math.abs(Number(await field(page, 'Land at, EBC of a 10 % solution').inputValue()) - 45)).toBeLessThan(2);
+    await field(page, 'Near enough, to either side').fill('much');
+    await says(page, '.colour-wish', /“much” is no span of colour\. Allowed: above 0 to 99 %/);
+    expect(await page.getByRole('button', { name: 'Find the plan' }).isDisabled()).toBe(true);
+    await field(page, 'Land at, EBC of a 10 % solution').fill('60');
+    await field(page, 'Near enough, to either side').fill('20');
+    await page.getByRole('button', { name: 'Find the plan' }).click();
+    await says(page, '.colour-wish', /\d+ in 10 come within what you call near enough, 40 to 80 EBC/);
+    await says(page, '.account', /Sodium\s*\d\.\d\d g in a kg/);
+    expect(complaints).toEqual([]);
+  });
+
   it('plans what is typed, at once, in kitchen units', async () => {
     const { page, complaints } = await open();
     await planned(page);

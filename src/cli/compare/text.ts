@@ -1,17 +1,12 @@
-/** Two cooks beside each other, as a person reads them. */
-import { differencesOf } from '../../core/book/differences.ts';
+/** Two cooks, or two plans, beside each other, as a person reads them. */
 import type { Explained, OutcomeName } from '../../core/book/explain.ts';
 import { addsText, explanationText, factorWords, outcomeWords } from '../../core/book/words.ts';
 import { table, wrapped } from '../table.ts';
-import type { ToldCook } from './told.ts';
+import { rowsOf, type ToldCook, type ToldPair, type ToldPlan } from './told.ts';
 
-export function compareText(
-  cooks: readonly [ToldCook, ToldCook],
-  explained: Explained | undefined,
-  of: OutcomeName,
-): string {
-  const [first, second] = namesOf(cooks);
-  const rows = differencesOf(cooks.map(({ facts }) => facts)).map(({ what, unit, digits, values }) => {
+export function compareText(pair: ToldPair, explained: Explained | undefined, of: OutcomeName): string {
+  const [first, second] = namesOf(pair);
+  const rows = rowsOf(pair).map(({ what, unit, digits, values }) => {
     const [a, b] = values;
     const shown = (value: number | null) => (value === null ? '-' : value.toFixed(digits));
     const more = a === null || b === null ? '' : signed(b - a, digits);
@@ -24,15 +19,28 @@ export function compareText(
     { head: 'off by', align: 'right' },
     { head: '', align: 'left' },
   ] as const;
-  const beside = table(columns, rows);
-  return explained ? `${beside}\n\n${explainedPart(explained, of, cooks, [first, second])}` : beside;
+  return [
+    table(columns, rows),
+    ...kitsPart(pair),
+    ...(explained ? [explainedPart(explained, of, pair, [first, second])] : []),
+  ].join('\n\n');
 }
 
-/** Cooks of one name are told apart by their place. */
-function namesOf([a, b]: readonly [ToldCook, ToldCook]): readonly [string, string] {
-  const named = ({ name, state }: ToldCook) => (state.mode === 'rehearsal' ? `${name} (rehearsal)` : name);
+/** Those of one name are told apart by their place. */
+function namesOf([a, b]: ToldPair): readonly [string, string] {
+  const named = (told: ToldCook | ToldPlan) =>
+    told.kind === 'cook' && told.state.mode === 'rehearsal' ? `${told.name} (rehearsal)` : told.name;
   const [first, second] = [named(a), named(b)];
   return first === second ? [`${first} 1`, `${second} 2`] : [first, second];
+}
+
+/** Plans of two kitchens differ in more than what is asked for. */
+function kitsPart([first, second]: ToldPair): readonly string[] {
+  if (first.kind === 'cook' || second.kind === 'cook') return [];
+  const [one, other] = [first.planning.kit, second.planning.kit];
+  if (JSON.stringify({ ...one, name: '' }) === JSON.stringify({ ...other, name: '' })) return [];
+  const kits = one.name === other.name ? `two different ones called ${one.name}` : `${one.name}; ${other.name}`;
+  return [`Each is cooked with the kit that it was made for: ${kits}.`];
 }
 
 function signed(value: number, digits: number): string {
@@ -41,7 +49,8 @@ function signed(value: number, digits: number): string {
 }
 
 /** What the twin makes of the two logs, which is not what the model makes of the recipes: it knows the readings and the spoon tests. */
-function seenPart([a, b]: readonly [ToldCook, ToldCook], of: OutcomeName): string {
+function seenPart([a, b]: ToldPair, of: OutcomeName): string {
+  if (a.kind === 'plan' || b.kind === 'plan') return '';
   if ((of !== 'ebc' && of !== 'inverted') || !a.landed || !b.landed) return '';
   const { unit, scale, digits } = outcomeWords[of];
   const seen = scale * (b.landed[of].mid - a.landed[of].mid);
@@ -51,7 +60,7 @@ function seenPart([a, b]: readonly [ToldCook, ToldCook], of: OutcomeName): strin
 function explainedPart(
   explained: Explained,
   of: OutcomeName,
-  cooks: readonly [ToldCook, ToldCook],
+  pair: ToldPair,
   [first, second]: readonly [string, string],
 ): string {
   const { name, unit } = outcomeWords[of];
@@ -66,7 +75,7 @@ function explainedPart(
     { head: '', align: 'left' },
   ] as const;
   const words = wrapped(explanationText(explained, of, first, second), '', 100);
-  return `${words}${seenPart(cooks, of)}\n\n${table(columns, rows)}\n\nRanges: ${explained.draws} draws of the model's uncertain numbers, the same for both cooks.`;
+  return `${words}${seenPart(pair, of)}\n\n${table(columns, rows)}\n\nRanges: ${explained.draws} draws of the model's uncertain numbers, the same for both.`;
 }
 
 const barWidth = 24;

@@ -1,16 +1,24 @@
 /** The log of a cook from a file, as the server and `umberpan import` write it. */
 import { createHash } from 'node:crypto';
-import { readFileSync } from 'node:fs';
 import { faultsOfFiled } from '../../api/filedEvent.ts';
 import { type FiledEvent, readCookFile } from '../../core/log/cookFile.ts';
 import { Stop } from '../stop.ts';
+import { textIn } from '../textIn.ts';
+
+interface Cook {
+  readonly cook: string;
+  readonly events: readonly FiledEvent[];
+}
 
 /** @param file a path, or `-` for standard input */
-export function cookIn(file: string): { readonly cook: string; readonly events: readonly FiledEvent[] } {
-  const fail = (trouble: string): never => {
-    throw new Stop({ kind: 'misused', field: 'log', value: file, message: `${file}: ${trouble}` });
-  };
-  const read = readCookFile(textOf(file, fail), (text) => createHash('sha256').update(text).digest('hex'));
+export function cookIn(file: string): Cook {
+  return cookFrom(textIn(file, failing(file)), file);
+}
+
+/** @param file that the text came from */
+export function cookFrom(text: string, file: string): Cook {
+  const fail = failing(file);
+  const read = readCookFile(text, (each) => createHash('sha256').update(each).digest('hex'));
   if (read.kind === 'refused') return fail(`line ${read.line}: ${read.reason}`);
   for (const [place, event] of read.events.entries()) {
     const [fault] = faultsOfFiled(event);
@@ -19,10 +27,8 @@ export function cookIn(file: string): { readonly cook: string; readonly events: 
   return read;
 }
 
-function textOf(file: string, fail: (trouble: string) => never): string {
-  try {
-    return readFileSync(file === '-' ? 0 : file, 'utf8');
-  } catch (error) {
-    return fail(`can't be read (${(error as NodeJS.ErrnoException).code ?? error})`);
-  }
+function failing(file: string): (trouble: string) => never {
+  return (trouble) => {
+    throw new Stop({ kind: 'misused', field: 'log', value: file, message: `${file}: ${trouble}` });
+  };
 }

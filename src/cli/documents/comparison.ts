@@ -1,4 +1,6 @@
-/** The document of `umberpan compare --json`. */
+/** The documents of `umberpan compare --json`. */
+
+import { kitSchema } from '../../api/kit.ts';
 import { z } from '../../api/zod.ts';
 import { outcomeNames } from '../../core/book/explain.ts';
 import { factorNames } from '../../core/book/factors.ts';
@@ -22,6 +24,15 @@ const explained = z.strictObject({
   draws: count.describe('That the ranges rest on.'),
 });
 
+const rows = z.array(
+  z.strictObject({
+    what: z.string(),
+    unit: z.string(),
+    first: amount.nullable().describe('Null where it has none.'),
+    second: amount.nullable(),
+  }),
+);
+
 export const comparisonDocument = z
   .strictObject({
     format: z.literal('umberpan-comparison-1'),
@@ -35,14 +46,16 @@ export const comparisonDocument = z
         }),
       )
       .length(2),
-    rows: z.array(
-      z.strictObject({
-        what: z.string(),
-        unit: z.string(),
-        first: amount.nullable().describe('Null where this cook has none.'),
-        second: amount.nullable(),
-      }),
-    ),
+    rows,
     explained: explained.optional().describe('With --explain.'),
   })
   .meta({ id: 'ComparisonDocument' });
+
+export const planComparisonDocument = z
+  .strictObject({
+    format: z.literal('umberpan-plan-comparison-1'),
+    plans: z.array(z.strictObject({ file: z.string(), name: z.string(), kit: kitSchema })).length(2),
+    rows,
+    explained: explained.optional().describe('With --explain.'),
+  })
+  .meta({ id: 'PlanComparisonDocument' });

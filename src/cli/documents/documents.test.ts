@@ -100,6 +100,13 @@ async function filledWorkspace(): Promise<string> {
   return body;
 }
 
+const [bright, pale] = (
+  await Promise.all([
+    umberpan('plan --route bright --mass 300g --json'),
+    umberpan('plan --route pale --mass 300g --json'),
+  ])
+).map(({ stdout }, i) => file(`plan${i}.json`, stdout));
+
 /** After `<` what is read from standard input. */
 const lines: Readonly<Record<Name, readonly string[]>> = {
   plan: [
@@ -138,6 +145,7 @@ const lines: Readonly<Record<Name, readonly string[]>> = {
     `check heating --kit ${kit} --water 1kg --start 15C --settings 0s:6,420s:0 --readings ${heated}`,
   ],
   learn: [`learn ${march} ${unheated} --kit ${kit}`, `learn ${misnoted} --kit ${kit}`],
+  'compare, of two plans': [`compare ${bright} ${bright}`, `compare ${bright} ${pale} --explain --draws 2`],
   compare: [`compare ${march} ${april} --explain --draws 2`, `compare ${march} ${unpoured}`],
   colour: ['colour --ebc 210', 'colour --a430 0.42 --sugar 2g --made-up-to 100mL --fold 5'],
   'colour --photo': [`${photographed} --photo ${photo}`],

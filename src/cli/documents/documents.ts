@@ -9,7 +9,7 @@ import {
   primeDocument,
   propertiesDocument,
 } from './answers.ts';
-import { comparisonDocument } from './comparison.ts';
+import { comparisonDocument, planComparisonDocument } from './comparison.ts';
 import { fieldDocument } from './field.ts';
 import { refusalSchema } from './figures.ts';
 import { badLine, doneLine, observedLine } from './follow.ts';
@@ -46,6 +46,7 @@ export const documents = {
   'check CHECK': checkDocument,
   learn: learnDocument,
   compare: comparisonDocument,
+  'compare, of two plans': planComparisonDocument,
   colour: colourDocument,
   'colour --photo': photographedDocument,
   glass: glassBeer,

@@ -95,10 +95,17 @@ const ended = z.strictObject({
   ebc: amount,
 });
 
-const caution = z.union([
-  z.strictObject({ id: z.string(), text: z.string(), source: z.string() }),
-  z.strictObject({ id: z.string(), field: z.string().describe('Of the request.'), text: z.string() }),
-]);
+const statement = z
+  .strictObject({
+    id: z.string(),
+    text: z.string(),
+    source: z.string(),
+    date: z.string().describe('When it was written down here, as 2026-11-25.'),
+    region: z.string().describe('Where it holds: a country, `EU`, or `any`.'),
+  })
+  .meta({ id: 'Statement' });
+
+const caution = statement.extend({ field: z.string().optional().describe('Of the request, where it is about one.') });
 
 export const planDocument = z
   .strictObject({
@@ -114,6 +121,7 @@ export const planDocument = z
     made: madeSchema.optional(),
     account,
     expected: z.array(ended).describe('How each step ends by the central values.'),
+    checks: z.array(statement).describe('What must be ready before the heat is on.'),
     cautions: z.array(caution),
   })
   .meta({ id: 'PlanDocument' });

@@ -1,6 +1,6 @@
 /** The options of `field` that say which levers span it, how far, and how finely. */
 
-import { type Axis, type Lever, leversOf, usualAxis } from '../../core/planning/field/levers.ts';
+import { type Axis, type Lever, leversOf, type usualAxis } from '../../core/planning/field/levers.ts';
 import { type FieldSpec, usualField } from '../../core/planning/field.ts';
 import { type PlanRequest, requestRanges } from '../../core/planning/request.ts';
 import { flagOf, number, optional, readAll, type Texts, usually, wholeNumber, word } from '../input.ts';
@@ -52,11 +52,16 @@ export interface UsualSize {
   readonly rows: number;
 }
 
-export function fieldFrom(texts: Texts, request: PlanRequest, usual: UsualSize): FieldSpec {
+/** @param axisOf how far a lever goes where nobody says */
+export function fieldFrom(texts: Texts, request: PlanRequest, usual: UsualSize, axisOf: typeof usualAxis): FieldSpec {
   const given = readAll(fieldInputs, texts);
-  const base = usualField(request, given.columns ?? usual.columns, given.rows ?? usual.rows);
-  const x = axisFrom('across', given.across, given.acrossFrom, given.acrossTo, base.x, request);
-  const y = axisFrom('up', given.up, given.upFrom, given.upTo, base.y, request);
+  const base = usualField(request);
+  const axis = (asked: keyof typeof levers | undefined, usually: Lever, count: number) =>
+    axisOf(asked === undefined ? usually : levers[asked], request, count);
+  const across = axis(given.across, base.x.lever, given.columns ?? usual.columns);
+  const up = axis(given.up, base.y.lever, given.rows ?? usual.rows);
+  const x = withEnds('across', across, given.acrossFrom, given.acrossTo);
+  const y = withEnds('up', up, given.upFrom, given.upTo);
   if (x.lever === y.lever) stop('up', `--across and --up are the same lever; allowed: two different ones`);
   for (const [name, { lever }] of Object.entries({ across: x, up: y })) {
     const open = leversOf(request.route);
@@ -71,15 +76,7 @@ export function fieldFrom(texts: Texts, request: PlanRequest, usual: UsualSize):
   return { request, x, y };
 }
 
-function axisFrom(
-  name: 'across' | 'up',
-  asked: keyof typeof levers | undefined,
-  from: number | undefined,
-  to: number | undefined,
-  base: Axis,
-  request: PlanRequest,
-): Axis {
-  const axis = asked === undefined ? base : usualAxis(levers[asked], request, base.count);
+function withEnds(name: 'across' | 'up', axis: Axis, from: number | undefined, to: number | undefined): Axis {
   const [low, high] = requestRanges[axis.lever];
   for (const [end, value] of [
     ['From', from],

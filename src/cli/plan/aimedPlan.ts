@@ -1,14 +1,13 @@
 /** From a colour and a taste wished for to the plan that should land there, with its odds. */
 
 import { prepareKit } from '../../core/pan/preparedKit.ts';
-import type { Aim } from '../../core/planning/aim.ts';
+import { type Aim, bandAbout, usualWithin } from '../../core/planning/aim.ts';
 import { drawnOdds, type Odds } from '../../core/planning/odds.ts';
 import type { Route } from '../../core/planning/request.ts';
 import { type Landed, solve } from '../../core/planning/solve.ts';
 import { flagOf, readAll, type Texts } from '../input.ts';
 import { Stop } from '../stop.ts';
 import { aimInputs } from './aimOptions.ts';
-import { bandAbout } from './colourInput.ts';
 import { type Planning, refusedStop, requireDone, whatIsAsked } from './makePlan.ts';
 
 export interface Aimed extends Planning {
@@ -19,7 +18,6 @@ export interface Aimed extends Planning {
 
 /** What the solver decides: giving it as well would say two things. */
 const decided = ['dose'] as const;
-const usualWithin = { share: 0.1 };
 
 /** @returns nothing when no colour is wished for */
 export async function aimedPlan(texts: Texts): Promise<Aimed | undefined> {

@@ -1,8 +1,6 @@
 /** A colour as people write it: `45EBC`, `20SRM`, `1.8A430`, each of a 10 % w/w solution, or a swatch such as `#6b2a08`. */
-import { labOf } from '../../core/colour/lab.ts';
 import { a430FromEbc, a430FromSrm, ebcFromA430 } from '../../core/colour/scales.ts';
-import { xyzOfSrgb } from '../../core/colour/srgb.ts';
-import { a430Range, type ColourAim } from '../../core/planning/aim.ts';
+import { a430Range, type ColourAim, swatchAim, type Within } from '../../core/planning/aim.ts';
 import { writtenNumber } from '../../core/units/writtenNumber.ts';
 import type { Input } from '../input.ts';
 import { misused, Stop } from '../stop.ts';
@@ -24,17 +22,12 @@ function writtenA430(text: string): number | undefined {
   return typeof value === 'number' ? scales[scale?.toLowerCase() ?? '']?.(value) : undefined;
 }
 
-function swatchAim(hex: string): ColourAim {
-  const channel = (at: number): number => Number.parseInt(hex.slice(at, at + 2), 16);
-  return { lab: labOf(xyzOfSrgb({ r: channel(1), g: channel(3), b: channel(5) })), look: 'drop' };
-}
-
 export const colourInput: Input<ColourAim> = {
   placeholder: '<colour>',
   meaning: 'colour wanted of a 10 % solution, such as 45EBC or 20SRM, or of a drop on white, such as #6b2a08',
   required: true,
   read: (text, flag) => {
-    if (/^#[0-9a-f]{6}$/i.test(text.trim())) return swatchAim(text.trim());
+    if (/^#[0-9a-f]{6}$/i.test(text.trim())) return swatchAim(text.trim(), 'drop');
     const a430 = writtenA430(text);
     if (a430 === undefined) return misused(flag, text, 'is no colour', allowed);
     if (a430 >= a430Range[0] && a430 <= a430Range[1]) return { a430 };
@@ -42,9 +35,6 @@ export const colourInput: Input<ColourAim> = {
     throw new Stop({ kind: 'outsideRange', field: flag, value: text, allowed, message });
   },
 };
-
-/** Half a band about the aim: as much on a colour scale to either side, or a share. */
-export type Within = { readonly a430: number } | { readonly share: number };
 
 const withinAllowed = 'such as 10EBC, 5SRM or 20%';
 
@@ -61,8 +51,3 @@ export const withinInput: Input<Within> = {
     return misused(flag, text, 'is no span of colour', withinAllowed);
   },
 };
-
-export function bandAbout(a430: number, within: Within): readonly [number, number] {
-  const reach = 'share' in within ? within.share * a430 : within.a430;
-  return [Math.max(0, a430 - reach), a430 + reach];
-}

@@ -43,8 +43,13 @@ export async function planFromFile(file: string, texts: Texts): Promise<Planning
     const message = `--plan already says what is cooked and where: leave out ${flagOf(spoken)}`;
     throw new Stop({ kind: 'misused', field: flagOf(spoken), message });
   }
+  return planFromDocument(readJson(file, '--plan'), '--plan');
+}
+
+/** @param field to name in what is wrong with it */
+export async function planFromDocument(value: unknown, field: string): Promise<Planning> {
   const { planDocumentSchema } = await import('./planDocument.ts');
-  const document = await checked(planDocumentSchema, readJson(file, '--plan'), '--plan');
+  const document = await checked(planDocumentSchema, value, field);
   const planning = makePlan(document.request, document.kit);
   if (JSON.stringify(document.steps) !== JSON.stringify(planning.plan.steps)) {
     console.error('The steps in the file differ from what its request gives in this kit; these are used, not those.');

@@ -7,7 +7,8 @@ import { ebcFromA430 } from '../../core/colour/scales.ts';
 import { centralValues } from '../../core/pan/model.ts';
 import type { Account } from '../../core/planning/account.ts';
 import { describe } from '../../core/planning/forecast.ts';
-import { alkaliFacts, cautionsFor } from '../../core/planning/handling.ts';
+import { cautionsFor, cautionText, hazardNamed } from '../../core/planning/handling.ts';
+import { checksFor } from '../../core/planning/preflight.ts';
 import type { Aimed } from './aimedPlan.ts';
 import type { Planning } from './makePlan.ts';
 
@@ -36,7 +37,7 @@ export function planDocument(planning: Planning | Aimed, account?: Account) {
     request: plan.request,
     kit,
     amounts: plan.amounts,
-    ...(alkali && { alkaliHazard: alkaliFacts(alkali.substance).hazard(alkali.strength) }),
+    ...(alkali && { alkaliHazard: hazardNamed(alkali.substance, alkali.strength) }),
     fit: plan.fit,
     steps: plan.steps,
     yieldKg: plan.yieldKg,
@@ -48,6 +49,10 @@ export function planDocument(planning: Planning | Aimed, account?: Account) {
       a430,
       ebc: ebcFromA430(a430),
     })),
-    cautions: [...plan.cautions.map(({ id, field, message }) => ({ id, field, text: message })), ...cautionsFor(plan)],
+    checks: checksFor(plan, false),
+    cautions: [
+      ...plan.cautions.map(({ message, ...caution }) => ({ ...caution, text: message })),
+      ...cautionsFor(plan).map(({ head, text, ...caution }) => ({ ...caution, text: cautionText({ head, text }) })),
+    ],
   };
 }

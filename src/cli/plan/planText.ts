@@ -5,8 +5,9 @@ import type { Account } from '../../core/planning/account.ts';
 import type { AlkaliAmounts } from '../../core/planning/amounts.ts';
 import { dialText } from '../../core/planning/dial.ts';
 import { describe, type StepEnd } from '../../core/planning/forecast.ts';
-import { alkaliFacts, cautionsFor } from '../../core/planning/handling.ts';
+import { alkaliFacts, cautionsFor, cautionText, hazardNamed } from '../../core/planning/handling.ts';
 import type { Plan } from '../../core/planning/plan.ts';
+import { checksFor } from '../../core/planning/preflight.ts';
 import { formatSpoon } from '../../core/units/formatSpoon.ts';
 import { pairs, table, wrapped } from '../table.ts';
 import { accountText } from './accountText.ts';
@@ -31,10 +32,10 @@ export function planText(planning: Planning | Aimed, account?: Account): string 
     `Steps\n${stepTable(planning, ends)}`,
     invertedText(ends),
     ...(account ? [accountText(account)] : []),
-    `Beware\n${[
-      ...plan.cautions.map(({ message }) => upperFirst(`${message}.`)),
-      ...cautionsFor(plan).map(({ text }) => text),
-    ]
+    `Have ready\n${checksFor(plan, false)
+      .map(({ text }) => `  ${wrapped(text, '  ')}`)
+      .join('\n')}`,
+    `Beware\n${[...plan.cautions.map(({ message }) => upperFirst(`${message}.`)), ...cautionsFor(plan).map(cautionText)]
       .map((text) => `  ${wrapped(text, '  ')}`)
       .join('\n')}`,
     'Bands and odds: umberpan simulate, with the same options.',
@@ -65,10 +66,10 @@ function weighed({ amounts: { charge, alkali }, letDownWaterKg }: Plan): [string
 }
 
 function solution({ substance, weighedKg, waterKg, strength, parts }: AlkaliAmounts): string {
-  const { name, hazard } = alkaliFacts(substance);
+  const { name } = alkaliFacts(substance);
   const kind = substance === 'sodiumHydroxide' ? 'Lye' : 'Slurry';
   const each = (weighedKg + waterKg) / parts.length;
-  return `${kind} of ${(100 * strength).toFixed(0)} %: ${hazard(strength)}\n${pairs([
+  return `${kind} of ${(100 * strength).toFixed(0)} %: ${hazardNamed(substance, strength)}\n${pairs([
     ['mix', `${grams(weighedKg)} ${name} into ${grams(waterKg)} cold water`],
     ['give', `${parts.length} parts of ${grams(each)}, 30 s or more apart, when browning begins`],
   ])}`;

@@ -1,11 +1,13 @@
 /** What is asked for, in kitchen units: one option for each field of a plan request. */
-import { usualActive } from '../../core/planning/amounts.ts';
 import {
   type Alkali,
+  alkaliShares,
   defaultRequest,
   optionalRanges,
   type PlanRequest,
   requestRanges as ranges,
+  usualActive,
+  usualDissolveC,
 } from '../../core/planning/request.ts';
 import {
   flagOf,
@@ -68,6 +70,11 @@ export const requestInputs = {
   carbonate: optional(carbonate, '0'),
   acid: optional(acid, `${usual.acidGPerKg}`),
   malt: optional(malt, `${usual.maltExtractGPerKg}`),
+  dissolve: degrees(
+    'by when all sugar is dissolved: the water follows from it',
+    optionalRanges.dissolveC,
+    usualDissolveC,
+  ),
   invert: degrees('middle of the inverting band', ranges.invertC, usual.invertC),
   invertTime: minutes('time in it', ranges.invertMinutes, usual.invertMinutes),
   brown: degrees('middle of the browning band', ranges.brownC, usual.brownC),
@@ -93,6 +100,7 @@ export const requestFields: Readonly<Record<keyof PlanRequest, RequestOption>> =
   alkaliCarbonate: 'carbonate',
   acidGPerKg: 'acid',
   maltExtractGPerKg: 'malt',
+  dissolveC: 'dissolve',
   invertC: 'invert',
   invertMinutes: 'invertTime',
   brownC: 'brown',
@@ -120,8 +128,8 @@ export function requestFrom(texts: Texts): PlanRequest {
     .map(([field, option]) => [field, given[option]] as const)
     .filter(([, value]) => value !== undefined);
   const request = { ...usual, ...Object.fromEntries(changes) } as PlanRequest;
-  const { alkaliActive = usualActive, alkaliCarbonate = 0 } = request;
-  if (alkaliActive + alkaliCarbonate > 1 + 1e-9) {
+  const { active: hydroxide, carbonate: soda } = alkaliShares(request);
+  if (hydroxide + soda > 1 + 1e-9) {
     const message = '--active and --carbonate together are more than 100 %; allowed: 100 % at most';
     throw new Stop({ kind: 'misused', field: '--carbonate', message });
   }

@@ -1,15 +1,15 @@
-/** The limits of safety, stated here and nowhere else. Each has an id, its reason and its source. */
+/** The limits of safety, stated here and nowhere else. Each has an id, its reason, its source and its date. */
 import type { PanMaterial } from '../pan/kit.ts';
+import { anywhere, practice, type Sourced } from './safety.ts';
 
-export interface Limit {
-  readonly id: string;
-  readonly value: number;
-  readonly unit: string;
+export interface Rule extends Sourced {
   readonly reason: string;
-  readonly source: string;
 }
 
-const practice = 'common practice, no source';
+export interface Limit extends Rule {
+  readonly value: number;
+  readonly unit: string;
+}
 
 export const limits = {
   alkaliPerSugar: {
@@ -18,6 +18,7 @@ export const limits = {
     unit: 'eq/kg',
     reason: 'more alkali (8 g NaOH or 7.4 g Ca(OH)2 for each kg of sugar) may leave free lye in the sugar',
     source: 'assumed; the cook spends about 0.2 eq/kg as acids form',
+    ...anywhere,
   },
   alkaliTemperature: {
     id: 'LIM-ALKALI-HEAT',
@@ -25,6 +26,7 @@ export const limits = {
     unit: 'Cel',
     reason: 'hotter syrup throws alkali solution out of the pan',
     source: practice,
+    ...anywhere,
   },
   hotPortion: {
     id: 'LIM-HOT-PORTION',
@@ -32,6 +34,7 @@ export const limits = {
     unit: 'kg/kg',
     reason: 'each kg of syrup above 120 C turns 5 g of water into about 8 L of steam',
     source: 'derived from steam tables (IAPWS-IF97)',
+    ...anywhere,
   },
   portionHotFrom: {
     id: 'LIM-PORTION-HEAT',
@@ -39,6 +42,7 @@ export const limits = {
     unit: 'Cel',
     reason: 'from here on water flashes to steam at once',
     source: practice,
+    ...anywhere,
   },
   hotSpoonful: {
     id: 'LIM-SPOONFUL',
@@ -46,6 +50,7 @@ export const limits = {
     unit: 'kg',
     reason: 'above 120 C never more than a teaspoon of water at once: it flashes to about 8 L of steam',
     source: `derived from steam tables (IAPWS-IF97); the teaspoon: ${practice}`,
+    ...anywhere,
   },
   coolWater: {
     id: 'LIM-COOL-WATER',
@@ -53,6 +58,7 @@ export const limits = {
     unit: 'kg/kg',
     reason: 'more water at once throws hot syrup about',
     source: practice,
+    ...anywhere,
   },
   fillWithDosing: {
     id: 'LIM-FILL',
@@ -60,6 +66,7 @@ export const limits = {
     unit: '1',
     reason: 'foam rises to two to four times the depth when alkali or water goes in hot',
     source: practice,
+    ...anywhere,
   },
   solutionStrength: {
     id: 'LIM-STRENGTH',
@@ -67,6 +74,7 @@ export const limits = {
     unit: '1',
     reason: 'a stronger solution boils while it is mixed and burns deeper',
     source: 'derived: heat of solution 44.5 kJ/mol warms 25 % lye by about 70 K',
+    ...anywhere,
   },
   roastTemperature: {
     id: 'LIM-ROAST',
@@ -74,10 +82,27 @@ export const limits = {
     unit: 'Cel',
     reason: 'above this sugar smokes and the model has no ground',
     source: practice,
+    ...anywhere,
   },
 } as const satisfies Record<string, Limit>;
 
-/** Pans that alkali must not touch: aluminium gives hydrogen; a coating of unknown kind may be stripped. */
+/** What may not be, without a number to it. */
+export const rules = {
+  panMaterial: {
+    id: 'LIM-PAN',
+    reason: 'alkali dissolves aluminium and gives off hydrogen, and may strip a coating of unknown kind',
+    source: 'safety data sheets of sodium hydroxide; the coating: assumed',
+    ...anywhere,
+  },
+  order: {
+    id: 'LIM-ORDER',
+    reason: 'a syrup of over 120 C can only be cooled with water, which must not be thrown into it',
+    source: 'derived from the limits of water; that no hold is left by cooling: common practice, no source',
+    ...anywhere,
+  },
+} as const satisfies Record<string, Rule>;
+
+/** Pans that alkali must not touch. */
 export const alkaliBlockedBy: readonly PanMaterial[] = ['aluminium', 'unknownCoating'];
 
 /** A plan that breaks a limit is refused with this. */
@@ -85,13 +110,4 @@ export interface Refusal {
   readonly limit: string;
   readonly field: string;
   readonly message: string;
-}
-
-/** Hazard class of sodium hydroxide solution by strength (EU classification: 1A from 5 %, 1B from 2 %, irritant from 0.5 %). */
-export type LyeClass = 'corrosive 1A' | 'corrosive 1B' | 'irritant' | 'below classification';
-
-export function lyeClass(strength: number): LyeClass {
-  if (strength >= 0.05) return 'corrosive 1A';
-  if (strength >= 0.02) return 'corrosive 1B';
-  return strength >= 0.005 ? 'irritant' : 'below classification';
 }

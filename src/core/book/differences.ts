@@ -71,7 +71,7 @@ export function factsOf(state: CookState, landed: Landed | null): readonly Fact[
 }
 
 /** More figures than are shown would only make a kept summary long. */
-const fact = (what: string, unit: string, digits: number, value: number): Fact => ({
+export const fact = (what: string, unit: string, digits: number, value: number): Fact => ({
   what,
   unit,
   digits,
@@ -100,16 +100,26 @@ function cameOut({ ebc, inverted, waterShare }: Landed): readonly Fact[] {
   ];
 }
 
-/** Rows of several cooks. Steps stand in the order in which sugar goes through them. */
-export function differencesOf(cooks: readonly (readonly Fact[])[]): readonly DifferenceRow[] {
-  const rows = new Map<string, Omit<DifferenceRow, 'values'> & { readonly values: (number | null)[] }>();
-  for (const [place, facts] of cooks.entries()) {
+/** Several lists beside each other; what only a later one has stands after what it follows there. */
+export function rowsBeside(lists: readonly (readonly Fact[])[]): readonly DifferenceRow[] {
+  const rows: (Omit<DifferenceRow, 'values'> & { readonly values: (number | null)[] })[] = [];
+  for (const [place, facts] of lists.entries()) {
+    let next = 0;
     for (const { value, ...head } of facts) {
-      const row = rows.get(head.what) ?? { ...head, values: cooks.map(() => null) };
-      row.values[place] = value;
-      rows.set(head.what, row);
+      let at = rows.findIndex(({ what }) => what === head.what);
+      if (at < 0) {
+        at = next;
+        rows.splice(at, 0, { ...head, values: lists.map(() => null) });
+      }
+      rows[at].values[place] = value;
+      next = at + 1;
     }
   }
-  const placeOf = ({ what }: Omit<DifferenceRow, 'values'>): number => order.indexOf(what);
-  return [...rows.values()].toSorted((a, b) => placeOf(a) - placeOf(b));
+  return rows;
+}
+
+/** Rows of several cooks. Steps stand in the order in which sugar goes through them. */
+export function differencesOf(cooks: readonly (readonly Fact[])[]): readonly DifferenceRow[] {
+  const placeOf = ({ what }: DifferenceRow): number => order.indexOf(what);
+  return rowsBeside(cooks).toSorted((a, b) => placeOf(a) - placeOf(b));
 }

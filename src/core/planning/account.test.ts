@@ -1,15 +1,17 @@
 // Each amount worked by hand beside it. Molar masses: IUPAC standard atomic weights.
 import { describe, expect, test } from 'vitest';
+import { hazardOf } from '../advice/hazards.ts';
 import { defaultKit } from '../pan/kit.ts';
 import { prepareKit } from '../pan/preparedKit.ts';
+import { place } from '../pan/state.ts';
 import { letDownWaterKg, trayAreaM2 } from './account/casting.ts';
 import { coldBathKg } from './account/coldBath.ts';
 import { costOf } from './account/cost.ts';
 import { energyKWh } from './account/energy.ts';
-import { citricCharges, neutraliserFor } from './account/neutraliser.ts';
+import { citricCharges, neutraliserFor, neutralisingAmounts, neutralisingStrength } from './account/neutraliser.ts';
 import { waterCheck } from './account/waterCheck.ts';
 import { accountOf } from './account.ts';
-import { amountsFor } from './amounts.ts';
+import { amountsFor, waterPerSugar } from './amounts.ts';
 import { planCautions } from './cautions.ts';
 import { mineralsOf } from './minerals.ts';
 import { planFor } from './plan.ts';
@@ -44,6 +46,11 @@ describe('alkali', () => {
     expect(() =>
       planFor({ ...defaultRequest, alkaliActive: 0.9, alkaliCarbonate: 0.2 }, prepareKit(defaultKit)),
     ).toThrow('together');
+    // What is left out is as usual, 97 % hydroxide: beside it 5 % of carbonate is too much.
+    expect(() => planFor({ ...defaultRequest, alkaliCarbonate: 0.05 }, prepareKit(defaultKit))).toThrow(
+      'together is 1.02',
+    );
+    expect(planFor({ ...defaultRequest, alkaliCarbonate: 0.03 }, prepareKit(defaultKit)).kind).toBe('plan');
   });
 
   test('leaves its metal: 5 g NaOH in a kg of finished sugar are 2.874 g of sodium, 5 g Ca(OH)2 2.705 g of calcium', () => {
@@ -71,6 +78,49 @@ describe('the acid of the pale route', () => {
     expect(found.caoh2Kg * 1000).toBeCloseTo(0.566, 3);
     expect(neutraliserFor(0.0015, 0.005).equivalents).toBeCloseTo(found.equivalents - 0.005, 9);
     expect(neutraliserFor(0.0001, 0.005).equivalents).toBe(0);
+  });
+
+  test('what neutralises a pale syrup is classed by the strength that it is mixed to, and mixes to that strength', () => {
+    expect(hazardOf('sodiumHydroxide', neutralisingStrength)).toMatchObject({
+      word: 'Danger',
+      says: expect.stringContaining('1A'),
+    });
+    // 1.5 g of citric acid take 0.611 g NaOH or 0.566 g Ca(OH)2; 5 % of it by weight is 19 times as much water.
+    const neutraliser = neutraliserFor(0.0015, 0);
+    const lye = neutralisingAmounts('sodiumHydroxide', neutraliser);
+    expect(lye.pureKg * 1000).toBeCloseTo(0.611, 3);
+    expect(lye.waterKg / lye.pureKg).toBeCloseTo(19, 9);
+    expect(neutralisingAmounts('calciumHydroxide', neutraliser).pureKg * 1000).toBeCloseTo(0.566, 3);
+  });
+});
+
+describe('water to dissolve a kg of sugar', () => {
+  test('by 80 C are the 330 g of practice, 22 % over saturation', () => {
+    // Saturated at 80 C: 64.447 + 6.5776 + 10.3482 - 0.7977 - 1.8964 = 78.679 %, so 0.21321 / 0.78679 = 0.27099 kg; 0.33 / 0.27099 = 1.2178.
+    expect(waterPerSugar(80)).toBe(0.33);
+    expect(amountsFor(defaultRequest, 0.4).charge.waterKg).toBe(0.4 * 0.33);
+  });
+
+  test('by 40 C are 519 g, by 90 C 290 g, with the same margin', () => {
+    // 40 C: 64.447 + 3.2888 + 2.5870 - 0.0997 - 0.1185 = 70.105 %: 0.29895 / 0.70105 x 1.2178 = 0.5193.
+    // 90 C: 64.447 + 7.3998 + 13.0969 - 1.1358 - 3.0377 = 80.770 %: 0.19230 / 0.80770 x 1.2178 = 0.2899.
+    expect(waterPerSugar(40)).toBeCloseTo(0.5193, 3);
+    expect(waterPerSugar(90)).toBeCloseTo(0.2899, 3);
+    expect(amountsFor({ ...defaultRequest, dissolveC: 40 }, 0.4).charge.waterKg).toBeCloseTo(0.4 * 0.5193, 3);
+  });
+
+  test('is enough for all of it to dissolve before the climb, from little water to much', () => {
+    for (const dissolveC of [20, 80, 90]) {
+      const planned = planFor({ ...defaultRequest, dissolveC }, prepareKit(defaultKit));
+      if (planned.kind === 'refused') throw new Error('refused');
+      const { course } = planned;
+      const [, climb] = course.steps;
+      const crystals = course.states[place.crystals]?.[Math.ceil(climb?.endS ?? 0)] ?? Number.NaN;
+      const sucrose = course.states[place.sucrose]?.[0] ?? 0;
+      const all = sucrose + (course.states[place.crystals]?.[0] ?? 0);
+      expect(crystals / all, `dissolved by ${dissolveC} C`).toBeLessThan(0.01);
+    }
+    expect(() => planFor({ ...defaultRequest, dissolveC: 95 }, prepareKit(defaultKit))).toThrow('dissolveC is 95');
   });
 });
 
@@ -181,6 +231,9 @@ describe('the account of a plan', () => {
     expect(account.tray).toBeUndefined();
     expect(account.bathKg).toBeUndefined();
     expect(account.neutraliser?.naohKg).toBeGreaterThan(0);
+    // What neutralises leaves its sodium in what was poured: 22.990 / 39.997 of its mass.
+    const sodiumG = 1000 * (account.neutraliser?.naohKg ?? 0) * (22.99 / 39.997);
+    expect(account.sodiumGPerKg).toBeCloseTo(sodiumG / plan.yieldKg, 3);
     // Steam of the first hot portions comes on top in the pan.
     expect(account.letDownKg).toBeLessThan(plan.letDownWaterKg);
     expect(account.letDownKg).toBeGreaterThan(0.6 * plan.letDownWaterKg);

@@ -9,7 +9,7 @@ import { letDownWaterKg, trayAreaM2, usualThicknessM } from './account/casting.t
 import { coldBathKg } from './account/coldBath.ts';
 import { type Cost, costOf } from './account/cost.ts';
 import { energyKWh } from './account/energy.ts';
-import { isNeutralised, type Neutraliser, neutraliserFor } from './account/neutraliser.ts';
+import { type Neutraliser, neutraliserOf } from './account/neutraliser.ts';
 import { type WaterCheck, waterCheck } from './account/waterCheck.ts';
 import { createBranches } from './field/branches.ts';
 import { madeOf } from './field/made.ts';
@@ -52,6 +52,7 @@ export function accountOf(plan: Plan, course: Course, prepared: PreparedKit, opt
     yieldKg,
   });
   const energy = energyKWh(course, kit.stove);
+  const neutraliser = neutraliserOf(plan, kit);
   const { thicknessM = usualThicknessM } = options;
   const hard = request.form === 'hard';
   const cooled = {
@@ -61,7 +62,9 @@ export function accountOf(plan: Plan, course: Course, prepared: PreparedKit, opt
     temperatureC: course.hottestC,
   };
   return {
-    ...mineralsOf(amounts.alkali, contentsKg(last)),
+    ...(neutraliser
+      ? mineralsOf({ substance: request.alkali, equivalents: neutraliser.equivalents }, yieldKg)
+      : mineralsOf(amounts.alkali, contentsKg(last))),
     minutes: (course.steps.at(-1)?.endS ?? 0) / 60,
     energyKWh: energy,
     lostKg: contentsKg(last) - yieldKg,
@@ -71,7 +74,7 @@ export function accountOf(plan: Plan, course: Course, prepared: PreparedKit, opt
     bathKg: hard ? coldBathKg(cooled, kit.roomC) : undefined,
     tray: hard ? { areaM2: trayAreaM2(yieldKg, solidsIn(last), thicknessM), thicknessM } : undefined,
     letDownKg: hard ? undefined : letDownKg(plan, course),
-    neutraliser: isNeutralised(request) ? neutraliserFor(amounts.charge.citricAcidKg, water.equivalents) : undefined,
+    neutraliser,
     cost: costOf(amounts, energy, yieldKg, options.prices ?? {}),
   };
 }

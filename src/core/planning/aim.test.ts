@@ -6,7 +6,7 @@ import { labOf } from '../colour/lab.ts';
 import { ratingA430 } from '../colour/rating.ts';
 import { xyzOfSrgb } from '../colour/srgb.ts';
 import { syrupLab } from '../colour/syrup.ts';
-import { aimedColour, glassLab, requireAim } from './aim.ts';
+import { aimedColour, glassLab, type Look, requireAim, swatchAim } from './aim.ts';
 
 test('a swatch of a sugar gives back its colour within 1 %, as a drop and in a glass', () => {
   fc.assert(
@@ -40,6 +40,24 @@ test('a screen colour of a drop gives back its colour as nearly as 8 bits tell: 
 test('a swatch that is no sugar at all says how far the nearest sugar is', () => {
   const blue = labOf(xyzOfSrgb({ r: 20, g: 40, b: 220 }));
   expect(aimedColour({ colour: { lab: blue, look: 'drop' } }).hueLeft).toBeGreaterThan(20);
+});
+
+test('any colour of a screen is taken for a sugar that can be aimed at', () => {
+  const byte = fc.integer({ min: 0, max: 255 });
+  fc.assert(
+    fc.property(byte, byte, byte, fc.constantFrom('drop', 'glass' as const), (r, g, b, look) => {
+      const hex = `#${[r, g, b].map((each) => each.toString(16).padStart(2, '0')).join('')}`;
+      const { a430 } = aimedColour({ colour: swatchAim(hex, look as Look) });
+      requireAim({ colour: { a430 } });
+    }),
+    {
+      numRuns: 40,
+      examples: [
+        [0x30, 0x50, 0xc0, 'glass'],
+        [255, 255, 255, 'drop'],
+      ],
+    },
+  );
 });
 
 test('an aim out of range is refused by name, with what is allowed', () => {

@@ -1,8 +1,9 @@
 /** What is wished of a sugar's colour and taste, and how near a sugar comes to it. */
 import { dropDepthCm, syrupGPerL } from '../colour/drop.ts';
 import { expectedHueIndex } from '../colour/hueIndex.ts';
-import { ciede2000, type Lab } from '../colour/lab.ts';
+import { ciede2000, type Lab, labOf } from '../colour/lab.ts';
 import { ratingBases } from '../colour/rating.ts';
+import { xyzOfSrgb } from '../colour/srgb.ts';
 import { syrupLab } from '../colour/syrup.ts';
 import { passesOverWhite } from '../colour/tristimulus.ts';
 import { requireRange } from '../matter/range.ts';
@@ -15,6 +16,23 @@ export type ColourAim =
   | { readonly a430: number }
   /** A swatch to match. */
   | { readonly lab: Lab; readonly look: Look };
+
+/** @param hex as `#6b2a08` */
+export function swatchAim(hex: string, look: Look): ColourAim {
+  const channel = (at: number): number => Number.parseInt(hex.slice(at, at + 2), 16);
+  return { lab: labOf(xyzOfSrgb({ r: channel(1), g: channel(3), b: channel(5) })), look };
+}
+
+/** Half a band about an aim: as much A430 to either side, or a share of it. */
+export type Within = { readonly a430: number } | { readonly share: number };
+
+/** What counts as landed unless it is said (assumed). */
+export const usualWithin = { share: 0.1 } as const satisfies Within;
+
+export function bandAbout(a430: number, within: Within): readonly [number, number] {
+  const reach = 'share' in within ? within.share * a430 : within.a430;
+  return [Math.max(0, a430 - reach), a430 + reach];
+}
 
 /** Indices of `taste.ts`, 0 to 10; one left out doesn't matter. */
 export interface TasteAim {
@@ -73,7 +91,7 @@ export function aimedColour({ colour }: Aim): AimedColour {
   const step = (high - low) / scanSteps;
   let best = low;
   for (let i = 1; i <= scanSteps; i++) if (off(low + i * step) < off(best)) best = low + i * step;
-  let [from, to] = [best - step, best + step];
+  let [from, to] = [Math.max(low, best - step), Math.min(high, best + step)];
   for (let i = 0; i < refinements; i++) {
     const [a, b] = [from + (to - from) / 3, to - (to - from) / 3];
     if (off(a) < off(b)) to = b;

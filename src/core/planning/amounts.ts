@@ -1,15 +1,32 @@
 /** What to weigh out: sugar, water, malt extract, acid, and the alkali as solid, as a solution and in parts. */
 import { limits } from '../advice/limits.ts';
 import type { AlkaliUsed } from '../log/bodies.ts';
+import { sucroseSolubilityFraction } from '../matter/solubility.ts';
 import { MOLAR_MASS } from '../matter/sugars.ts';
 import { equivalentsOf } from '../pan/deeds.ts';
 import type { AlkaliPart, Charge } from '../pan/steps.ts';
-import type { PlanRequest } from './request.ts';
+import { alkaliShares, type PlanRequest, usualDissolveC } from './request.ts';
 
-/** Water to dissolve a kg of sugar at the boil without waste (common practice, no source). */
-const waterPerSugar = 0.33;
-/** Purity of food-grade alkali: total alkali in solids 95-98 % and some water taken up from the air (assumed). */
-export const usualActive = 0.97;
+/** Water for each kg of sugar that is dissolved by the usual temperature, kg (common practice, no source). */
+const usualWaterPerSugar = 0.33;
+
+/**
+ * Water that dissolves a kg of sugar by a temperature, kg: saturation, and the margin that practice leaves over it at 80 C, which is 22 %: steam
+ * takes some on the way, and the last crystals dissolve the slower the nearer the syrup is to saturation.
+ *
+ * @param celsius -13 to 100 C
+ * Source: solubility of sucrose, Vavrinecz 1962 (ICUMSA SPS-2).
+ */
+export function waterPerSugar(celsius: number): number {
+  return (usualWaterPerSugar * saturatedWater(celsius)) / saturatedWater(usualDissolveC);
+}
+
+/** Water in a saturated solution for each kg of sugar, kg. */
+function saturatedWater(celsius: number): number {
+  const sugar = sucroseSolubilityFraction(celsius);
+  return (1 - sugar) / sugar;
+}
+
 /** Sodium carbonate, kg/mol (IUPAC standard atomic weights); it neutralises two equivalents. */
 const sodaMolarMassKg = 0.105988;
 /** Even a small dose goes in by three parts (common practice, no source). */
@@ -29,7 +46,7 @@ export function amountsFor(request: PlanRequest, sucroseKg: number): Amounts {
   return {
     charge: {
       sucroseKg,
-      waterKg: sucroseKg * waterPerSugar,
+      waterKg: sucroseKg * waterPerSugar(request.dissolveC ?? usualDissolveC),
       maltExtractKg: (sucroseKg * request.maltExtractGPerKg) / 1000,
       citricAcidKg: pale ? (sucroseKg * request.acidGPerKg) / 1000 : 0,
     },
@@ -41,9 +58,10 @@ export function amountsFor(request: PlanRequest, sucroseKg: number): Amounts {
  * How much pure alkali a mass of what is weighed stands for. Soda counts with what it neutralises; the carbonate of lime dissolves too
  * slowly to count.
  */
-function activeShare({ alkali, alkaliActive = usualActive, alkaliCarbonate = 0 }: PlanRequest): number {
-  if (alkali === 'calciumHydroxide') return alkaliActive;
-  return alkaliActive + (alkaliCarbonate * 2 * MOLAR_MASS.naoh) / sodaMolarMassKg;
+function activeShare(request: PlanRequest): number {
+  const { active, carbonate } = alkaliShares(request);
+  if (request.alkali === 'calciumHydroxide') return active;
+  return active + (carbonate * 2 * MOLAR_MASS.naoh) / sodaMolarMassKg;
 }
 
 function alkaliAmounts(request: PlanRequest, sucroseKg: number): AlkaliAmounts {

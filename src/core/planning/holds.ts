@@ -2,7 +2,7 @@
  * The holds of a cook, those of its route and further ones: how hot and how long each may be made by hand, within the limits of safety, and
  * what they are when nobody has touched them.
  */
-import { limits } from '../advice/limits.ts';
+import { limits, rules } from '../advice/limits.ts';
 import {
   defaultRequest,
   type FurtherHold,
@@ -60,7 +60,7 @@ export function holdRange(place: HoldPlace, request: PlanRequest): HoldRange {
   const isLastOwn = place === holdsOf(request).at(-1);
   const next = request.moreHolds?.[typeof place === 'number' ? place + 1 : 0];
   if (next === undefined || (typeof place !== 'number' && !isLastOwn) || next.celsius >= range.high) return range;
-  return { ...range, high: next.celsius, limit: 'LIM-ORDER' };
+  return { ...range, high: next.celsius, limit: rules.order.id };
 }
 
 function ownRange(hold: Hold, request: PlanRequest): HoldRange {
@@ -69,7 +69,7 @@ function ownRange(hold: Hold, request: PlanRequest): HoldRange {
   if (hold === 'invert' && request.route !== 'pale') return { low, ...upTo(high, alkaliTemperature) };
   if (hold === 'roast') return { low: Math.max(low, request.brownC), ...upTo(high, roastTemperature) };
   if (hold === 'brown' && request.route === 'deep' && request.roastC < high)
-    return { low, high: request.roastC, limit: 'LIM-ORDER' };
+    return { low, high: request.roastC, limit: rules.order.id };
   return { low, high, limit: undefined };
 }
 

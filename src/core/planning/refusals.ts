@@ -1,5 +1,5 @@
 /** What a request may not ask for, because it could hurt someone: each refusal names the limit and what is allowed. */
-import { alkaliBlockedBy, limits, type Refusal } from '../advice/limits.ts';
+import { alkaliBlockedBy, limits, type Refusal, rules } from '../advice/limits.ts';
 import type { Kit } from '../pan/kit.ts';
 import { type Amounts, amountsFor } from './amounts.ts';
 import { holdBefore } from './holds.ts';
@@ -26,7 +26,7 @@ export function refusalsOf(request: PlanRequest, kit: Kit, amounts: Amounts, fit
         ? 'alkali dissolves aluminium and gives off hydrogen'
         : 'alkali may strip a coating of unknown kind';
     refused.push({
-      limit: 'LIM-PAN',
+      limit: rules.panMaterial.id,
       field: 'pan.material',
       message: `${why}; allowed are stainless steel and sound enamel, or the pale route`,
     });
@@ -54,7 +54,7 @@ export function requestRefusals(request: PlanRequest): readonly Refusal[] {
   }
   if (request.route === 'deep' && request.roastC < request.brownC) {
     refused.push({
-      limit: 'LIM-ORDER',
+      limit: rules.order.id,
       field: 'roastC',
       message: `a roast at ${request.roastC} C would be cooler than the browning before it; allowed is ${request.brownC} C and more`,
     });
@@ -79,7 +79,7 @@ function furtherRefusals(request: PlanRequest): Refusal[] {
     }
     if (celsius < before) {
       refused.push({
-        limit: 'LIM-ORDER',
+        limit: rules.order.id,
         field,
         message: `a hold at ${celsius} C would be cooler than the one before it; allowed is ${before} C and more`,
       });

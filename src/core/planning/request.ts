@@ -31,6 +31,8 @@ export interface PlanRequest {
   readonly acidGPerKg: number;
   /** Dry malt extract for each kg of sucrose, g/kg. */
   readonly maltExtractGPerKg: number;
+  /** By when all sugar is dissolved, C: the water follows from it; 80 when left out. */
+  readonly dissolveC?: number | undefined;
   readonly invertC: number;
   readonly invertMinutes: number;
   readonly brownC: number;
@@ -61,7 +63,23 @@ export const requestRanges = {
 export const optionalRanges = {
   alkaliActive: [0.5, 1],
   alkaliCarbonate: [0, 0.3],
+  // With the water of hotter syrup, crystals are left in the model when the inverting begins, and may seed others.
+  dissolveC: [20, 90],
 } as const satisfies Partial<Record<keyof PlanRequest, readonly [number, number]>>;
+
+/** Well below the boil, where stirring dissolves sugar within minutes (common practice, no source). */
+export const usualDissolveC = 80;
+
+/** Purity of food-grade alkali: total alkali in solids 95-98 % and some water taken up from the air (assumed). */
+export const usualActive = 0.97;
+
+/** What is hydroxide, and what carbonate, of the alkali as it is weighed, mass fractions: what is left out is as usual. */
+export function alkaliShares({
+  alkaliActive = usualActive,
+  alkaliCarbonate = 0,
+}: Pick<PlanRequest, 'alkaliActive' | 'alkaliCarbonate'>): { readonly active: number; readonly carbonate: number } {
+  return { active: alkaliActive, carbonate: alkaliCarbonate };
+}
 
 /** The same of each further hold, and how many there may be. */
 export const furtherHoldRanges = { celsius: [110, 165], minutes: [1, 90] } as const satisfies Record<
@@ -79,14 +97,15 @@ export function requireRequest(request: PlanRequest): void {
     const value = request[field as keyof typeof optionalRanges];
     if (value !== undefined) requireRange(field, value, low, high);
   }
-  const { alkaliActive = 0, alkaliCarbonate = 0, moreHolds = [] } = request;
+  const { moreHolds = [] } = request;
   requireRange('further holds', moreHolds.length, 0, mostFurtherHolds);
   for (const [at, hold] of moreHolds.entries()) {
     for (const [name, [low, high]] of Object.entries(furtherHoldRanges)) {
       requireRange(`moreHolds.${at}.${name}`, hold[name as keyof FurtherHold], low, high);
     }
   }
-  requireRange('alkaliActive and alkaliCarbonate together', alkaliActive + alkaliCarbonate, 0, 1 + 1e-9);
+  const { active, carbonate } = alkaliShares(request);
+  requireRange('alkaliActive and alkaliCarbonate together', active + carbonate, 0, 1 + 1e-9);
 }
 
 /** The request that the Desk opens with. Times and temperatures are common practice, no source. */

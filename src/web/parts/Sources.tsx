@@ -1,6 +1,8 @@
 /** Where what is said comes from, one tap away. */
+import type { Sourced } from '../../core/advice/safety.ts';
+
 interface SourcesProps {
-  readonly of: readonly { readonly id: string; readonly source: string }[];
+  readonly of: readonly Sourced[];
 }
 
 export function Sources({ of }: SourcesProps) {
@@ -8,9 +10,9 @@ export function Sources({ of }: SourcesProps) {
     <details className="small quiet">
       <summary>Where this comes from</summary>
       <ul>
-        {of.map(({ id, source }) => (
+        {of.map(({ id, source, date, region }) => (
           <li key={id}>
-            {id}: {source}
+            {id}: {source}. Written down {date}; region: {region}.
           </li>
         ))}
       </ul>

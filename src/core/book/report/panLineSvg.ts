@@ -1,5 +1,4 @@
 /** The pan line of a cook that is over, as a picture for paper: readings, what the twin believed, the syrup's colour, steps and deeds. */
-import { scaleLinear } from 'd3-scale';
 import { area, line } from 'd3-shape';
 import type { Belief } from '../../advice/followed.ts';
 import { believedColour } from '../../colour/pool.ts';
@@ -8,19 +7,10 @@ import type { CookState } from '../../log/fold.ts';
 import { type Doings, doingsOf } from '../doings.ts';
 import { stepWords } from '../words.ts';
 import { escaped } from './markup.ts';
+import { at, axes, type Frame, frameFor, rails, ribbon, short, size } from './panFrame.ts';
 
-const size = { width: 720, left: 40, right: 712, top: 34, bottom: 250, height: 318 };
-const ribbonDepth = 34;
-/** Below this all is warming up, and gets a quarter of the height, as on the screen. */
-const kneeC = 100;
-const coldestC = 20;
-
-interface Frame {
-  readonly x: (timeS: number) => number;
-  readonly y: (celsius: number) => number;
-  readonly endMin: number;
-  readonly topC: number;
-}
+/** Where a spoon test stands of which nobody knows how hot the syrup was. */
+const unknownC = 100;
 
 export function panLineSvg(state: CookState, rows: readonly Belief[]): string {
   const doings = doingsOf(state);
@@ -30,7 +20,7 @@ export function panLineSvg(state: CookState, rows: readonly Belief[]): string {
   return [
     `<svg viewBox="0 0 ${size.width} ${size.height}" role="img" aria-label="${escaped(`Pan line: ${said}`)}">`,
     axes(frame),
-    ribbon(rows, frame),
+    ribbon(rows, painted, frame),
     steps(doings, state, frame),
     believed(rows, frame),
     `<path class="dots" d="${doings.shown.map(({ timeS, valueC }) => `M${at(frame, timeS, valueC)}h0`).join('')}"/>`,
@@ -43,51 +33,17 @@ export function panLineSvg(state: CookState, rows: readonly Belief[]): string {
 function frameOf({ endS, shown }: Doings, rows: readonly Belief[]): Frame {
   const hottestC = [...shown.map(({ valueC }) => valueC), ...rows.map(({ believedC }) => believedC.high)].reduce(
     (most, value) => Math.max(most, value),
-    135,
+    Number.NEGATIVE_INFINITY,
   );
-  const topC = Math.min(220, Math.ceil((hottestC + 4) / 5) * 5);
-  const endMin = Math.max(1, Math.ceil((endS / 60) * 1.02));
-  const knee = size.bottom - (size.bottom - size.top) * 0.24;
-  const time = scaleLinear([0, endMin * 60], [size.left, size.right]).clamp(true);
-  const height = scaleLinear([coldestC, kneeC, topC], [size.bottom, knee, size.top]).clamp(true);
-  return { x: (timeS) => time(timeS), y: (celsius) => height(celsius), endMin, topC };
+  return frameFor(endS, hottestC);
 }
 
-const short = (length: number): string => String(Number(length.toFixed(1)));
-const at = ({ x, y }: Frame, timeS: number, celsius: number): string => `${short(x(timeS))} ${short(y(celsius))}`;
-
-function axes({ x, y, endMin, topC }: Frame): string {
-  const step = [5, 10, 15, 20, 30, 60].find((each) => endMin / each <= 10) ?? 60;
-  const minutes = Array.from({ length: Math.floor(endMin / step) + 1 }, (_, i) => i * step);
-  const degrees = [20, 60, 100, 110, 120, 130, 140, 150, 160, 170].filter((each) => each <= topC);
-  return [
-    ...degrees.map(
-      (c) =>
-        `<line class="grid" x1="${size.left}" x2="${size.right}" y1="${short(y(c))}" y2="${short(y(c))}"/><text x="${size.left - 6}" y="${short(y(c) + 4)}" text-anchor="end">${c}${c === 100 ? ' °C' : ''}</text>`,
-    ),
-    ...minutes.map(
-      (minute) =>
-        `<text x="${short(x(minute * 60))}" y="${size.height - 6}" text-anchor="middle">${minute}${minute === 0 ? ' min' : ''}</text>`,
-    ),
-  ].join('\n');
-}
-
-/** One piece for each stretch, in its middle colour. */
-function ribbon(rows: readonly Belief[], { x, y }: Frame): string {
-  const every = Math.max(1, Math.ceil(rows.length / 120));
-  const kept = rows.filter((_, i) => i % every === 0 || i === rows.length - 1);
-  return kept
-    .slice(1)
-    .map((row, i) => {
-      const from = kept[i];
-      const [a, b] = [y(from.believedC.mid), y(row.believedC.mid)];
-      const low = (top: number) => short(Math.min(size.bottom, top + ribbonDepth));
-      const [left, right] = [short(x(from.timeS)), short(x(row.timeS) + 0.4)];
-      const colour = believedColour(row.unseen.a430.mid, row.unseen.waterShare.mid);
-      return `<path fill="${colour}" d="M${left} ${short(a)}L${right} ${short(b)}V${low(b)}L${left} ${low(a)}Z"/>`;
-    })
-    .join('');
-}
+/** Each stretch in its middle colour. */
+const painted = ({ timeS, believedC, unseen }: Belief) => ({
+  timeS,
+  celsius: believedC.mid,
+  colour: believedColour(unseen.a430.mid, unseen.waterShare.mid),
+});
 
 function believed(rows: readonly Belief[], { x, y }: Frame): string {
   const band = area<Belief>()
@@ -118,15 +74,13 @@ function steps({ spans }: Doings, state: CookState, { x, y }: Frame): string {
     .join('');
 }
 
-const rails = { dial: size.bottom + 18, water: size.bottom + 34, alkali: size.bottom + 34 };
-
 function deeds({ deeds: all }: Doings, { x }: Frame): string {
   let lastX = Number.NEGATIVE_INFINITY;
   return all
     .map(({ timeS, deed }) => {
       const place = x(timeS);
-      if (deed.kind === 'water') return `<circle class="deed" cx="${short(place)}" cy="${rails.water}" r="2.6"/>`;
-      if (deed.kind === 'alkali') return `<path class="deed" d="M${short(place)} ${rails.alkali + 5}l-4.5-10h9z"/>`;
+      if (deed.kind === 'water') return `<circle class="deed" cx="${short(place)}" cy="${rails.given}" r="2.6"/>`;
+      if (deed.kind === 'alkali') return `<path class="deed" d="M${short(place)} ${rails.given + 5}l-4.5-10h9z"/>`;
       if (deed.kind !== 'heat' || place - lastX < 13) return '';
       lastX = place;
       return `<text x="${short(place)}" y="${rails.dial}" text-anchor="middle">${Number(deed.notch.toFixed(1))}</text>`;
@@ -136,7 +90,7 @@ function deeds({ deeds: all }: Doings, { x }: Frame): string {
 
 function spoonTest(timeS: number, a430: number | null, rows: readonly Belief[], frame: Frame): string {
   const row = rows.findLast((one) => one.timeS <= timeS);
-  const [x, y] = [frame.x(timeS), frame.y(row?.believedC.mid ?? kneeC)];
+  const [x, y] = [frame.x(timeS), frame.y(row?.believedC.mid ?? unknownC)];
   const said =
     a430 === null
       ? ''

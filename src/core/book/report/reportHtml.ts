@@ -8,7 +8,7 @@ import { a430FromEbc } from '../../colour/scales.ts';
 import type { CookState } from '../../log/fold.ts';
 import { instantText } from '../../log/instant.ts';
 import type { Step } from '../../pan/steps.ts';
-import { cautionsFor } from '../../planning/handling.ts';
+import { cautionsFor, cautionText } from '../../planning/handling.ts';
 import type { PlanRequest } from '../../planning/request.ts';
 import { doingsOf } from '../doings.ts';
 import { browningAtC, dosesOf, invertingAtC } from '../doses.ts';
@@ -65,7 +65,7 @@ ${resultPart(landed)}
 ${lotsPart(lots)}
 <h2>Mind</h2>
 <ul>${cautionsFor({ request, amounts })
-    .map(({ text }) => `<li>${escaped(text)}</li>`)
+    .map((caution) => `<li>${escaped(cautionText(caution))}</li>`)
     .join('\n')}</ul>
 <p class="quiet">These words don’t replace the safety data sheet of what is in your hand, nor local rules or medical help. Call your local emergency number.</p>
 <h2>Log</h2>

@@ -2,7 +2,10 @@
 
 import { requireRange } from '../../matter/range.ts';
 import { MOLAR_MASS } from '../../matter/sugars.ts';
-import type { PlanRequest } from '../request.ts';
+import type { Kit } from '../../pan/kit.ts';
+import type { Amounts } from '../amounts.ts';
+import type { Alkali, PlanRequest } from '../request.ts';
+import { waterEquivalents } from './waterCheck.ts';
 
 /** Citric acid, kg/mol, and its pK at 25 C (Goldberg, Kishore & Lennen 2002, J. Phys. Chem. Ref. Data 31:231; from memory). */
 const citricMolarMassKg = 0.192124;
@@ -49,4 +52,22 @@ export function neutraliserFor(citricAcidKg: number, waterEquivalents: number, p
     naohKg: equivalents * MOLAR_MASS.naoh,
     caoh2Kg: (equivalents * MOLAR_MASS.caoh2) / 2,
   };
+}
+
+/** That of a plan, cooked with the kit's water; nothing where none is needed. */
+export function neutraliserOf(
+  { request, amounts: { charge } }: { readonly request: PlanRequest; readonly amounts: Amounts },
+  { water }: Pick<Kit, 'water'>,
+): Neutraliser | undefined {
+  if (!isNeutralised(request)) return undefined;
+  return neutraliserFor(charge.citricAcidKg, waterEquivalents(water, charge.waterKg));
+}
+
+/** What is weighed of an alkali to neutralise with: the pure substance, and the water that makes it as weak as it goes in, kg. */
+export function neutralisingAmounts(
+  substance: Alkali,
+  { naohKg, caoh2Kg }: Neutraliser,
+): { readonly pureKg: number; readonly waterKg: number } {
+  const pureKg = substance === 'sodiumHydroxide' ? naohKg : caoh2Kg;
+  return { pureKg, waterKg: pureKg / neutralisingStrength - pureKg };
 }

@@ -34,8 +34,14 @@ interface Takes {
   readonly yieldKg: number;
 }
 
-export function waterCheck({ alkalinityMgPerL, hardnessMgPerL }: Kit['water'], takes: Takes): WaterCheck {
-  const equivalents = takes.waterKg * alkalinityMgPerL * 2 * molPerMg;
+/** Base that so much of the water brings, eq. */
+export function waterEquivalents({ alkalinityMgPerL }: Kit['water'], waterKg: number): number {
+  return waterKg * alkalinityMgPerL * 2 * molPerMg;
+}
+
+export function waterCheck(water: Kit['water'], takes: Takes): WaterCheck {
+  const { alkalinityMgPerL, hardnessMgPerL } = water;
+  const equivalents = waterEquivalents(water, takes.waterKg);
   return {
     equivalents,
     asNaohG: 1000 * equivalents * MOLAR_MASS.naoh,

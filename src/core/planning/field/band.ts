@@ -7,6 +7,7 @@
 import { drawnValues } from '../../pan/model.ts';
 import type { PreparedKit } from '../../pan/preparedKit.ts';
 import { createField, type FieldSpec, fieldLines } from '../field.ts';
+import { type Axis, withinLimit } from './levers.ts';
 
 /** A power of two, above the number of uncertain numbers. */
 export const bandDraws = 64;
@@ -35,8 +36,13 @@ function designScores(number: number): () => number {
   };
 }
 
+/** As far as the levers may go: a picture may go on past a limit of safety, where nothing is made. */
 function knotsOf({ request, x, y }: FieldSpec): FieldSpec {
-  return { request, x: { ...x, count: knotColumns }, y: { ...y, count: knotRows } };
+  return {
+    request,
+    x: { ...withinLimit(x, request), count: knotColumns },
+    y: { ...withinLimit(y, request), count: knotRows },
+  };
 }
 
 /**
@@ -61,7 +67,10 @@ export function knotsDrawn(spec: FieldSpec, prepared: PreparedKit, sucroseKg: nu
 }
 
 /** @param drawn the knots of all `bandDraws` kits */
-export function colourBand(middle: Knots, drawn: readonly Knots[]): ColourBand {
+export function colourBand(spec: FieldSpec, middle: Knots, drawn: readonly Knots[]): ColourBand {
+  const { x, y } = knotsOf(spec);
+  const stretched = (whole: Axis, part: Axis) => (whole.high - whole.low) / (part.high - part.low || 1);
+  const [wide, high] = [stretched(spec.x, x), stretched(spec.y, y)];
   const marks = middle.map((centre, knot) => {
     const offsets = drawn.map((one) => one[knot] - centre);
     const mean = offsets.reduce((sum, each) => sum + each, 0) / offsets.length;
@@ -71,8 +80,8 @@ export function colourBand(middle: Knots, drawn: readonly Knots[]): ColourBand {
   });
   return {
     at(u, v) {
-      const [column, across] = cell(u, knotColumns);
-      const [row, up] = cell(v, knotRows);
+      const [column, across] = cell(u * wide, knotColumns);
+      const [row, up] = cell(v * high, knotRows);
       const read = (name: 'low' | 'high'): number => {
         const knot = (dx: number, dy: number) => marks[(row + dy) * knotColumns + column + dx][name];
         const lower = knot(0, 0) + across * (knot(1, 0) - knot(0, 0));
@@ -82,6 +91,12 @@ export function colourBand(middle: Knots, drawn: readonly Knots[]): ColourBand {
       return { low: read('low'), high: read('high') };
     },
   };
+}
+
+/** All at once; a page shares the kits out and calls `knotsDrawn` itself. */
+export function fieldBand(spec: FieldSpec, prepared: PreparedKit, sucroseKg: number): ColourBand {
+  const drawn = Array.from({ length: bandDraws }, (_, number) => knotsDrawn(spec, prepared, sucroseKg, number));
+  return colourBand(spec, knotsDrawn(spec, prepared, sucroseKg), drawn);
 }
 
 /** The cell of a knot grid that a share lies in, and the share within it. */

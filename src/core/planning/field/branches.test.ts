@@ -6,10 +6,12 @@ import { createPan } from '../../pan/physics.ts';
 import { prepareKit } from '../../pan/preparedKit.ts';
 import { simulate } from '../../pan/simulate.ts';
 import { amountsFor } from '../amounts.ts';
+import { usualField } from '../field.ts';
 import { defaultRequest, type PlanRequest } from '../request.ts';
 import { stepsFor } from '../steps.ts';
 import { bandDraws, colourBand } from './band.ts';
 import { createBranches } from './branches.ts';
+import { axisShare, openAxis } from './levers.ts';
 
 const prepared = prepareKit(defaultKit);
 const values = centralValues(defaultKit);
@@ -76,8 +78,23 @@ test('the kits of the band tell every uncertain number apart: there are more of 
 test('a band of a normal logarithm is its 10 % and 90 % marks', () => {
   // Offsets of -0.5 and +0.5 have a standard deviation of 0.5: the marks lie 1.2816 x 0.5 = 0.641 off.
   const middle = new Array<number>(9).fill(Math.log(4));
-  const band = colourBand(middle, [middle.map((each) => each - 0.5), middle.map((each) => each + 0.5)]);
+  const spec = usualField(defaultRequest);
+  const band = colourBand(spec, middle, [middle.map((each) => each - 0.5), middle.map((each) => each + 0.5)]);
   const { low, high } = band.at(0.3, 0.9);
   expect(low).toBeCloseTo(Math.exp(-0.6408), 4);
   expect(high).toBeCloseTo(Math.exp(0.6408), 4);
+});
+
+test('a picture that goes on past a limit has the band of its allowed part, not stretched over what is refused', () => {
+  const { request, x, y } = usualField(defaultRequest);
+  const open = { request, x: openAxis(x.lever, request, x.count), y };
+  // Sure at the pale end, unsure at the limit.
+  const spreads = [0, 0.25, 0.5, 0, 0.25, 0.5, 0, 0.25, 0.5];
+  const middle = spreads.map(() => 0);
+  const drawn = [spreads.map((each) => -each), spreads];
+  const [within, past] = [{ request, x, y }, open].map((spec) => colourBand(spec, middle, drawn));
+  const limit = axisShare(open.x, x.high);
+  expect(limit).toBeLessThan(0.95);
+  expect(past?.at(limit, 0.5).high).toBeCloseTo(within?.at(1, 0.5).high ?? 0, 9);
+  expect(past?.at(limit / 2, 0.5).high).toBeCloseTo(within?.at(0.5, 0.5).high ?? 0, 9);
 });

@@ -3,14 +3,7 @@
  * sources: (seen) in a stored copy or a page that quotes it, (from memory) otherwise. Each defers to the safety data sheet of
  * one's own product, local rules and the emergency services.
  */
-export interface Statement {
-  readonly id: string;
-  readonly text: string;
-  readonly source: string;
-  readonly date: string;
-  /** ISO 3166 codes, or `any`. */
-  readonly region: string;
-}
+import type { Sourced, Statement } from '../../../core/advice/safety.ts';
 
 export interface Topic {
   readonly id: string;
@@ -139,15 +132,11 @@ export const topics: readonly Topic[] = [
   },
 ];
 
-export interface EmergencyNumber {
-  readonly id: string;
+export interface EmergencyNumber extends Sourced {
   readonly place: string;
   readonly number: string;
   /** A second line: poison centre or advice. */
   readonly further?: { readonly name: string; readonly number: string };
-  readonly source: string;
-  readonly date: string;
-  readonly region: string;
 }
 
 export const emergencyNumbers: readonly EmergencyNumber[] = [

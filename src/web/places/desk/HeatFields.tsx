@@ -1,6 +1,8 @@
 /** Temperatures and minutes of the holds, a row each, in Celsius or Fahrenheit. */
 
+import { waterPerSugar } from '../../../core/planning/amounts.ts';
 import { holdsOf, ownHolds, withFurtherHold, withoutFurtherHold } from '../../../core/planning/holds.ts';
+import { type PlanRequest, usualDissolveC } from '../../../core/planning/request.ts';
 import { SheetField } from '../../parts/SheetField.tsx';
 import { useTemperatureUnit } from '../../parts/TemperatureUnit.tsx';
 import type { AimFormProps } from './AimForm.tsx';
@@ -21,6 +23,9 @@ export function HeatFields({ sheet, entries, refusals, onText, onChange }: AimFo
             °{each}
           </button>
         ))}
+      </div>
+      <div className="pairs">
+        <SheetField {...field} field="dissolveC" hint={waterHint(sheet.good)} wide />
       </div>
       {holdsOf(sheet.good).map((hold) => (
         <div key={hold} className="pairs">
@@ -50,4 +55,8 @@ export function HeatFields({ sheet, entries, refusals, onText, onChange }: AimFo
       </div>
     </fieldset>
   );
+}
+
+function waterHint({ dissolveC = usualDissolveC }: PlanRequest): string {
+  return `all sugar in solution: takes ${(1000 * waterPerSugar(dissolveC)).toFixed(0)} g of water for each kg`;
 }

@@ -1,10 +1,11 @@
 /** An alkali to mix with water: amounts, hazard class by strength, and how to mix it. */
 import type { ReactNode } from 'react';
-import { lyeClass } from '../../../core/advice/limits.ts';
+import { hazardOf } from '../../../core/advice/hazards.ts';
+import { type Caution, mixingCautions } from '../../../core/planning/handling.ts';
 import type { Alkali } from '../../../core/planning/request.ts';
 import { DangerMark } from '../../parts/DangerMark.tsx';
 import { grams, percent } from '../../parts/figures.ts';
-import { hazardOf } from './hazard.ts';
+import { CautionRules } from './CautionRules.tsx';
 
 interface MixingCardProps {
   readonly heading: string;
@@ -12,15 +13,15 @@ interface MixingCardProps {
   readonly strength: number;
   /** What is weighed, in the order of use; a mass that is not known yet leaves its place empty. */
   readonly amounts: readonly { readonly name: string; readonly kg: number | undefined }[];
-  /** Rules of this mixing alone. */
-  readonly rules?: ReactNode;
+  /** Of this mixing alone. */
+  readonly also?: readonly Caution[];
   /** Cautions, if any. */
   readonly children?: ReactNode;
 }
 
-export function MixingCard({ heading, substance, strength, amounts, rules, children }: MixingCardProps) {
+export function MixingCard({ heading, substance, strength, amounts, also = [], children }: MixingCardProps) {
   const lye = substance === 'sodiumHydroxide';
-  const { word, says } = hazardOf(substance, lyeClass(strength));
+  const { id, word, says } = hazardOf(substance, strength);
   return (
     <section aria-labelledby="alkali" className="alkali">
       <h2 id="alkali">{heading}</h2>
@@ -34,23 +35,14 @@ export function MixingCard({ heading, substance, strength, amounts, rules, child
           </div>
         ))}
       </dl>
-      <div className="hazard">
+      <div className="hazard" data-statement={id}>
         <DangerMark />
         <p>
           <strong className="signal">{word}</strong> A {percent(strength)} {lye ? 'solution' : 'slurry'}: {says}
         </p>
       </div>
       {children}
-      <ul className="rules">
-        <li>Read the safety data sheet of your own alkali first; weigh it on a scale that shows 0.01 g.</li>
-        <li>
-          <strong>{lye ? 'Lye into water, never water onto lye.' : 'Lime into water, never water onto lime.'}</strong>{' '}
-          {lye ? 'Little by little, stirring; it heats up.' : 'Stir again before each part: it settles.'}
-        </li>
-        <li>Goggles and nitrile gloves on, sleeves down, until it is all in the pan and the vessel is rinsed.</li>
-        <li>Stainless steel or PP. Never aluminium: it gives off hydrogen; nor glass: heat may crack it.</li>
-        {rules}
-      </ul>
+      <CautionRules of={[...mixingCautions(substance, strength), ...also]} />
     </section>
   );
 }

@@ -1,15 +1,14 @@
 /** The little alkali that neutralises a pale syrup once it is cool, mixed as any alkali is. */
 import {
   type Neutraliser,
-  neutraliseBelowC,
-  neutralisedPh,
+  neutralisingAmounts,
   neutralisingStrength,
 } from '../../../core/planning/account/neutraliser.ts';
+import { neutralisingCaution } from '../../../core/planning/handling.ts';
 import type { Alkali } from '../../../core/planning/request.ts';
 import { useTemperatureUnit } from '../../parts/TemperatureUnit.tsx';
-import { degrees } from '../../parts/temperature.ts';
 import { alkaliName, MixingCard } from './MixingCard.tsx';
-import { neutralisingAmounts } from './neutralisingAmounts.ts';
+import { inUnitOf } from './sentence.ts';
 
 interface NeutraliserCardProps {
   readonly substance: Alkali;
@@ -29,12 +28,7 @@ export function NeutraliserCard({ substance, neutraliser }: NeutraliserCardProps
         { name: `${alkaliName(substance)}, pure`, kg: amounts?.pureKg },
         { name: 'into cold water', kg: amounts?.waterKg },
       ]}
-      rules={
-        <li>
-          Into the syrup below {degrees(neutraliseBelowC, unit)} only, bit by bit, until a strip says pH {neutralisedPh}
-          .
-        </li>
-      }
+      also={[{ ...neutralisingCaution, head: inUnitOf(neutralisingCaution.head, unit) }]}
     />
   );
 }

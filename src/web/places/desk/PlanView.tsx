@@ -3,7 +3,6 @@ import { memo } from 'react';
 import type { Kit } from '../../../core/pan/kit.ts';
 import { isNeutralised } from '../../../core/planning/account/neutraliser.ts';
 import type { Account } from '../../../core/planning/account.ts';
-import { handledIn } from '../../../core/planning/handling.ts';
 import type { PlanRequest } from '../../../core/planning/request.ts';
 import { PanLineFigure } from '../../parts/panLine/PanLineFigure.tsx';
 import { PanTable } from '../../parts/panLine/PanTable.tsx';
@@ -85,7 +84,7 @@ export const PlanView = memo(function PlanView(props: PlanViewProps) {
             inverted={ends.at(-1)?.inverted ?? 0}
             band={bands?.forecast.steps.at(-1)?.inverted}
           />
-          <Cautions alkali={handledIn(plan) !== undefined} />
+          <Cautions plan={plan} />
         </div>
       </div>
     </>

@@ -4,7 +4,6 @@ import { memo } from 'react';
 import type { Kit } from '../../../core/pan/kit.ts';
 import { isNeutralised } from '../../../core/planning/account/neutraliser.ts';
 import type { Account } from '../../../core/planning/account.ts';
-import { handledIn } from '../../../core/planning/handling.ts';
 import { formatSpoon } from '../../../core/units/formatSpoon.ts';
 import { clock, grams } from '../../parts/figures.ts';
 import { materialNames, stoveNames } from '../../parts/kit/kitNames.ts';
@@ -50,7 +49,7 @@ export const PrintSheet = memo(function PrintSheet({ picture, bands, account, ki
         {materialNames[kit.pan.material].toLowerCase()} pan of {(kit.pan.diameterM * 100).toFixed(0)} cm; spoon of{' '}
         {formatSpoon(kit.spoonM3)}.{account && ` ${readyText(account)}`}
       </p>
-      <Cautions alkali={handledIn(plan) !== undefined} />
+      <Cautions plan={plan} />
       <div className="prepare">
         <Amounts plan={plan} />
         {alkali && <AlkaliCard alkali={alkali} cautions={plan.cautions} />}

@@ -1,19 +1,20 @@
 /** The fields of the aim: what each is called, how it is typed, and its limits. */
-import { usualActive } from '../../../core/planning/amounts.ts';
 import {
+  alkaliShares,
   type FurtherHold,
   furtherHoldRanges,
   mostFurtherHolds,
   optionalRanges,
   type PlanRequest,
   requestRanges,
+  usualDissolveC,
 } from '../../../core/planning/request.ts';
 import { type Entries, type Entry, EntryError, type Sheet, typed } from '../../parts/entry.ts';
 import { nameEntry, plainEntry, quantityEntry } from '../../parts/numberEntry.ts';
 import type { TemperatureUnit } from '../../parts/temperature.ts';
 
 type NumberField = keyof typeof requestRanges;
-type AlkaliShare = keyof typeof optionalRanges;
+type AlkaliShare = 'alkaliActive' | 'alkaliCarbonate';
 
 /** Label, limits and place of one number of the request. */
 function number(field: NumberField, label: string, hint?: string) {
@@ -26,9 +27,9 @@ function number(field: NumberField, label: string, hint?: string) {
   };
 }
 
-const usualShares: Readonly<Record<AlkaliShare, number>> = { alkaliActive: usualActive, alkaliCarbonate: 0 };
 const otherShare = { alkaliActive: 'alkaliCarbonate', alkaliCarbonate: 'alkaliActive' } as const;
-const shareOf = (request: PlanRequest, share: AlkaliShare): number => request[share] ?? usualShares[share];
+const shareOf = (request: PlanRequest, share: AlkaliShare): number =>
+  alkaliShares(request)[share === 'alkaliActive' ? 'active' : 'carbonate'];
 
 /** What of the alkali is hydroxide, or carbonate: together no more than all of it. */
 function alkaliShare(field: AlkaliShare, label: string, hint: string) {
@@ -109,13 +110,13 @@ const minutes = (field: NumberField, label: string) =>
   quantityEntry({ ...number(field, label), dimension: 'duration', unit: 'min', scale: 60 });
 
 export const temperatureFields = [
-  ...['invertC', 'brownC', 'roastC'],
+  ...['dissolveC', 'invertC', 'brownC', 'roastC'],
   ...Array.from({ length: mostFurtherHolds }, (_, at) => furtherField(at, 'celsius')),
 ];
 
 export function aimEntries(
   unit: TemperatureUnit,
-): Entries<PlanRequest> & Record<NumberField | AlkaliShare | 'name', Entry<PlanRequest>> {
+): Entries<PlanRequest> & Record<NumberField | AlkaliShare | 'dissolveC' | 'name', Entry<PlanRequest>> {
   const temperature = (field: NumberField, label: string) =>
     quantityEntry({ ...number(field, label), dimension: 'temperature', unit });
   return {
@@ -142,6 +143,14 @@ export function aimEntries(
     maltExtractGPerKg: plainEntry({
       ...number('maltExtractGPerKg', 'Dry malt extract', 'for each kg of sugar'),
       unit: 'g/kg',
+    }),
+    dissolveC: quantityEntry({
+      label: 'Dissolve by',
+      range: optionalRanges.dissolveC,
+      get: (request: PlanRequest) => request.dissolveC ?? usualDissolveC,
+      set: (request: PlanRequest, dissolveC: number): PlanRequest => ({ ...request, dissolveC }),
+      dimension: 'temperature',
+      unit,
     }),
     invertC: temperature('invertC', 'Invert at'),
     invertMinutes: minutes('invertMinutes', 'Invert for'),

@@ -119,8 +119,8 @@ function aMoment(): Promise<void> {
 
 export interface Wish {
   readonly a430: number;
-  /** A430 that would serve; within a tenth of the aim unless given. */
-  readonly band?: readonly [number, number] | undefined;
+  /** A430 that would serve. */
+  readonly band: readonly [number, number];
   readonly taste: TasteAim;
   readonly request: PlanRequest;
   /** To choose among. */
@@ -136,7 +136,7 @@ export type Found =
       /** Where its cooks land, how many of them look like the aim, and how many lie in the band. */
       readonly odds: Odds;
       /** The band that was asked for. */
-      readonly band: readonly [number, number] | undefined;
+      readonly band: readonly [number, number];
       /** Why it comes no nearer; nothing when it is as asked. */
       readonly short: string | undefined;
     }
@@ -150,7 +150,7 @@ function find({ a430, band, taste, request, routes, kit }: Wish): Found {
     const solved = solve({ colour: { a430 }, taste }, request, prepared, routes);
     if (solved.kind === 'refused') return solved;
     const { made, plan: landing, short } = solved;
-    const target = { a430, hueIndex: made.hueIndex, band: band ?? [0.9 * a430, 1.1 * a430] } as const;
+    const target = { a430, hueIndex: made.hueIndex, band };
     const odds = drawnOdds(landing, prepared, target, forecastDraws);
     return { kind: 'found', request: solved.request, a430: made.a430, odds, band, short };
   } catch (error) {

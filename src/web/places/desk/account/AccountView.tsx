@@ -12,6 +12,7 @@ import { clock, grams, percent } from '../../../parts/figures.ts';
 import { useTemperatureUnit } from '../../../parts/TemperatureUnit.tsx';
 import { degrees, type TemperatureUnit } from '../../../parts/temperature.ts';
 import { CostRow } from './CostRow.tsx';
+import { MineralRow } from './MineralRow.tsx';
 import { Row } from './Row.tsx';
 import { TrayRow } from './TrayRow.tsx';
 import './account.css';
@@ -44,6 +45,7 @@ export function AccountView({ account, request, bought, roomC, kitHref }: Accoun
         <Row name="Lost" figure={account && `${grams(account.lostKg)} g`}>
           {account && `stays on pan and spoon; ${grams(account.steamKg)} g of water leaves as steam`}
         </Row>
+        <MineralRow account={account} request={request} />
         {hard && <TrayRow tray={account?.tray} slabMm={slabMm} onSlab={setSlabMm} />}
         {hard && (
           <Row name="Cold bath" figure={account && `${grams(account.bathKg ?? 0)} g`}>

@@ -1,8 +1,11 @@
 /** What differs between the plan on the Desk and the one behind it, as a small table. */
-import { differencesOf } from '../../../../core/book/differences.ts';
+import { type Fact, rowsBeside } from '../../../../core/book/differences.ts';
+import { planFacts } from '../../../../core/book/planFacts.ts';
+import { a430FromEbc } from '../../../../core/colour/scales.ts';
+import { ebcOf } from '../../../parts/figures.ts';
 import type { Picture } from '../../../parts/panLine/picture.ts';
 import { useTemperatureUnit } from '../../../parts/TemperatureUnit.tsx';
-import { planFacts } from './planFacts.ts';
+import { inUnit, type TemperatureUnit } from '../../../parts/temperature.ts';
 
 interface PlanDifferencesProps {
   readonly here: Picture;
@@ -10,9 +13,16 @@ interface PlanDifferencesProps {
   readonly name: string;
 }
 
+/** Temperatures in the unit of the page, colours to as many figures as it tells them with. */
+function asOnThePage(fact: Fact, unit: TemperatureUnit): Fact {
+  if (fact.unit === '°C') return { ...fact, unit: `°${unit}`, value: inUnit(fact.value, unit) };
+  return fact.unit === 'EBC' ? { ...fact, value: Number(ebcOf(a430FromEbc(fact.value))) } : fact;
+}
+
 export function PlanDifferences({ here, behind, name }: PlanDifferencesProps) {
   const { unit } = useTemperatureUnit();
-  const rows = differencesOf([planFacts(here, unit), planFacts(behind, unit)])
+  const facts = ({ plan, ends }: Picture) => planFacts(plan, ends).map((fact) => asOnThePage(fact, unit));
+  const rows = rowsBeside([facts(here), facts(behind)])
     .map(({ values, digits, ...row }) => ({ ...row, shown: values.map((value) => value?.toFixed(digits) ?? '–') }))
     .filter(({ shown: [mine, theirs] }) => mine !== theirs);
   if (rows.length === 0) return <p role="status">Both plans are alike.</p>;

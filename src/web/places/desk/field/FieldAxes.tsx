@@ -1,9 +1,10 @@
 /** Both levers along the field, and what each does. */
-import { axisShare, leverRange } from '../../../../core/planning/field/levers.ts';
+
+import type { Layout } from '../../../../core/planning/field/drawn/layout.ts';
+import { leverWords } from '../../../../core/planning/field/drawn/leverWords.ts';
 import type { FieldSpec } from '../../../../core/planning/field.ts';
 import type { TemperatureUnit } from '../../../parts/temperature.ts';
-import type { Layout } from './layout.ts';
-import { leverWords, unitOf } from './leverWords.ts';
+import { unitOf } from './settingWords.ts';
 
 interface FieldAxesProps {
   readonly spec: FieldSpec;
@@ -16,16 +17,14 @@ interface FieldAxesProps {
 /** Room that the name of a limit needs, px. */
 const nameRoom = 18;
 
-export function FieldAxes({ spec: { x, y, request }, spot, layout, unit }: FieldAxesProps) {
-  const { left, top, plotWidth, plotHeight, xTicks, yTicks } = layout;
+export function FieldAxes({ spec: { x, y }, spot, layout, unit }: FieldAxesProps) {
+  const { left, top, plotWidth, plotHeight, xTicks, yTicks, limitX, limitY } = layout;
   const floor = top + plotHeight;
   const title = (lever: typeof x.lever) => `${leverWords[lever].name}, ${unitOf(lever, unit)}`;
-  const [, allowedX] = leverRange(x.lever, request);
-  const barred = layout.across(axisShare(x, allowedX));
-  const middle = (barred + left + plotWidth) / 2;
+  const middle = (limitX + left + plotWidth) / 2;
   return (
     <g className="field-axes">
-      {left + plotWidth - barred > nameRoom && (
+      {left + plotWidth - limitX > nameRoom && (
         <text
           className="limit-name"
           x={middle}
@@ -34,6 +33,11 @@ export function FieldAxes({ spec: { x, y, request }, spot, layout, unit }: Field
           textAnchor="middle"
           transform={`rotate(-90 ${middle} ${top + plotHeight / 2})`}
         >
+          past the limit
+        </text>
+      )}
+      {limitY - top > nameRoom && (
+        <text className="limit-name" x={(left + limitX) / 2} y={(top + limitY) / 2} dy="0.32em" textAnchor="middle">
           past the limit
         </text>
       )}

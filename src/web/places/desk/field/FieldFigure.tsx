@@ -1,6 +1,9 @@
 /** The picture of the field: its paint, its lines, and the spot chosen, by pointer, touch and arrow keys. */
 import { type KeyboardEvent, type MouseEvent, useMemo } from 'react';
 import type { Look } from '../../../../core/planning/aim.ts';
+import { layoutFor } from '../../../../core/planning/field/drawn/layout.ts';
+import { leverWords } from '../../../../core/planning/field/drawn/leverWords.ts';
+import { type Planes, placeOf } from '../../../../core/planning/field/drawn/planes.ts';
 import { leverSteps, settingAt } from '../../../../core/planning/field/levers.ts';
 import type { PlanRequest } from '../../../../core/planning/request.ts';
 import type { TasteName } from '../../../../core/planning/taste.ts';
@@ -12,10 +15,8 @@ import { FieldPaint } from './FieldPaint.tsx';
 import type { Wished } from './FieldPlace.tsx';
 import type { Readout } from './FieldReadout.tsx';
 import { FieldSpot } from './FieldSpot.tsx';
-import { layoutFor } from './layout.ts';
-import { leverWords, settingSaid } from './leverWords.ts';
-import { type Planes, placeOf } from './planes.ts';
 import { madeSaid } from './readoutWords.ts';
+import { settingIn, settingSaid } from './settingWords.ts';
 import type { Cooked } from './useField.ts';
 
 interface FieldFigureProps {
@@ -47,7 +48,10 @@ export function FieldFigure(props: FieldFigureProps) {
   const { spec, band } = cooked;
   const { x, y } = spec;
   const [frame, width] = useWidth();
-  const layout = useMemo(() => layoutFor(width, spec, unit), [width, spec, unit]);
+  const layout = useMemo(
+    () => layoutFor(width, spec, (lever, value) => settingIn(lever, value, unit)),
+    [width, spec, unit],
+  );
   const place = placeOf(spec, request);
 
   const choose = (event: MouseEvent<HTMLDivElement>) => {

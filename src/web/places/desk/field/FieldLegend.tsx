@@ -1,6 +1,7 @@
 /** What the marks on the field mean; the lines of each taste can be shown or not. */
+
+import { lineStyles } from '../../../../core/planning/field/drawn/tasteLines.ts';
 import { type TasteName, tasteNames } from '../../../../core/planning/taste.ts';
-import { lineStyles } from './tasteLines.ts';
 
 interface FieldLegendProps {
   readonly shown: readonly TasteName[];

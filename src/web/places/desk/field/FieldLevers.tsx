@@ -1,12 +1,13 @@
 /** The hold that is slid, the levers that span the picture, and how its sugars are looked at. */
 import { useId } from 'react';
 import type { Look } from '../../../../core/planning/aim.ts';
+import { leverWords } from '../../../../core/planning/field/drawn/leverWords.ts';
 import { type Lever, leverSteps, leversOf, openAxis } from '../../../../core/planning/field/levers.ts';
 import type { PlanRequest } from '../../../../core/planning/request.ts';
 import { Choice } from '../../../parts/Choice.tsx';
 import { useTemperatureUnit } from '../../../parts/TemperatureUnit.tsx';
 import { type Levers, withLever } from './fieldSpec.ts';
-import { leverWords, settingSaid } from './leverWords.ts';
+import { settingSaid } from './settingWords.ts';
 
 interface FieldLeversProps {
   readonly request: PlanRequest;

@@ -1,10 +1,10 @@
 /** Lines of equal taste over the field, named along themselves as on a map, and the line of the colour wished for. */
 import { memo, useDeferredValue, useMemo } from 'react';
+import type { Layout } from '../../../../core/planning/field/drawn/layout.ts';
+import type { Planes } from '../../../../core/planning/field/drawn/planes.ts';
+import { type Named, tasteLines, wishLines } from '../../../../core/planning/field/drawn/tasteLines.ts';
 import type { TasteName } from '../../../../core/planning/taste.ts';
 import type { Wished } from './FieldPlace.tsx';
-import type { Layout } from './layout.ts';
-import type { Planes } from './planes.ts';
-import { type Named, tasteLines, wishLines } from './tasteLines.ts';
 
 interface FieldLinesProps {
   readonly planes: Planes | undefined;

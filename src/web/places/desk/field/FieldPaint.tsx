@@ -2,8 +2,8 @@
 import { memo, useLayoutEffect, useMemo, useRef } from 'react';
 import type { Look } from '../../../../core/planning/aim.ts';
 import type { ColourBand } from '../../../../core/planning/field/band.ts';
-import { grainsFor, painted } from './grains.ts';
-import type { Planes } from './planes.ts';
+import { grainsFor, painted } from '../../../../core/planning/field/drawn/grains.ts';
+import type { Planes } from '../../../../core/planning/field/drawn/planes.ts';
 
 interface FieldPaintProps {
   readonly planes: Planes | undefined;

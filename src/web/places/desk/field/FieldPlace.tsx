@@ -2,6 +2,7 @@
 import { useMemo, useRef, useState } from 'react';
 import type { Kit } from '../../../../core/pan/kit.ts';
 import type { Look } from '../../../../core/planning/aim.ts';
+import { bandAt, madeAt, placeOf, planesOf, refusalsAt } from '../../../../core/planning/field/drawn/planes.ts';
 import { fieldLines } from '../../../../core/planning/field.ts';
 import type { PlanRequest } from '../../../../core/planning/request.ts';
 import type { TasteName } from '../../../../core/planning/taste.ts';
@@ -13,7 +14,6 @@ import { FieldLevers } from './FieldLevers.tsx';
 import { FieldReadout } from './FieldReadout.tsx';
 import { FieldTable } from './FieldTable.tsx';
 import type { Levers } from './fieldSpec.ts';
-import { bandAt, madeAt, placeOf, planesOf, refusalsAt } from './planes.ts';
 import { useField } from './useField.ts';
 import './fieldPlace.css';
 

@@ -1,14 +1,14 @@
 /** What the chosen spot makes: colour with its band, tastes and time; or why there is no plan for it. */
 import type { Refusal } from '../../../../core/advice/limits.ts';
 import type { Look } from '../../../../core/planning/aim.ts';
+import { cssOf } from '../../../../core/planning/field/drawn/grains.ts';
+import type { MadeHere } from '../../../../core/planning/field/drawn/planes.ts';
 import type { FieldSpec } from '../../../../core/planning/field.ts';
 import type { PlanRequest } from '../../../../core/planning/request.ts';
 import { tasteNames } from '../../../../core/planning/taste.ts';
 import { clock, ebcOf } from '../../../parts/figures.ts';
 import { useTemperatureUnit } from '../../../parts/TemperatureUnit.tsx';
 import { sentence } from '../sentence.ts';
-import { cssOf } from './grains.ts';
-import type { MadeHere } from './planes.ts';
 import { bandSaid, madeSaid, strengthOf } from './readoutWords.ts';
 
 export interface Readout {

@@ -1,13 +1,13 @@
 /** The spot of the plan: a drop of its colour, led to both axes. */
 import type { Look } from '../../../../core/planning/aim.ts';
+import { cssOf } from '../../../../core/planning/field/drawn/grains.ts';
+import type { Layout } from '../../../../core/planning/field/drawn/layout.ts';
+import { type MadeHere, placeOf } from '../../../../core/planning/field/drawn/planes.ts';
 import type { FieldSpec } from '../../../../core/planning/field.ts';
 import type { PlanRequest } from '../../../../core/planning/request.ts';
 import { ebcOf } from '../../../parts/figures.ts';
 import type { TemperatureUnit } from '../../../parts/temperature.ts';
-import { cssOf } from './grains.ts';
-import type { Layout } from './layout.ts';
-import { settingText } from './leverWords.ts';
-import { type MadeHere, placeOf } from './planes.ts';
+import { settingText } from './settingWords.ts';
 
 interface FieldSpotProps {
   readonly spec: FieldSpec;

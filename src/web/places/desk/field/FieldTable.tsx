@@ -1,12 +1,14 @@
 /** The field as a table of sugars, each of which can be chosen: for screen readers, and for those who like figures. */
+
+import { leverWords } from '../../../../core/planning/field/drawn/leverWords.ts';
+import { madeAt, type Place, type Planes } from '../../../../core/planning/field/drawn/planes.ts';
 import { axisShare, axisValue } from '../../../../core/planning/field/levers.ts';
 import type { FieldSpec } from '../../../../core/planning/field.ts';
 import type { PlanRequest } from '../../../../core/planning/request.ts';
 import { ebcOf } from '../../../parts/figures.ts';
 import type { TemperatureUnit } from '../../../parts/temperature.ts';
-import { leverWords, settingSaid } from './leverWords.ts';
-import { madeAt, type Place, type Planes } from './planes.ts';
 import { strengthOf } from './readoutWords.ts';
+import { settingSaid } from './settingWords.ts';
 
 interface FieldTableProps {
   readonly spec: FieldSpec;

@@ -2,7 +2,7 @@
 import { type Remote, wrap } from 'comlink';
 import type { Kit } from '../../../../core/pan/kit.ts';
 import { bandDraws, type ColourBand, colourBand, type Knots } from '../../../../core/planning/field/band.ts';
-import { type Axis, type Lever, withinLimit } from '../../../../core/planning/field/levers.ts';
+import type { Lever } from '../../../../core/planning/field/levers.ts';
 import { type FieldLine, type FieldSpec, fieldLines } from '../../../../core/planning/field.ts';
 import type { FieldCook } from './field.worker.ts';
 
@@ -61,17 +61,10 @@ export function cookField({ spec, kit, slid }: FieldAsked, to: FieldListener): (
       if (number === undefined) middle = knots;
       else drawn.push(knots);
     });
-    if (wanted() && middle) to.band(overField(spec, colourBand(middle, drawn)));
+    if (wanted() && middle) to.band(colourBand(spec, middle, drawn));
   }
   all().catch((error: unknown) => wanted() && to.failed(error instanceof Error ? error.message : String(error)));
   return () => {
     if (wanted()) turn++;
   };
-}
-
-/** Its knots lie within the limits; the picture goes on past them. */
-function overField({ request, x, y }: FieldSpec, band: ColourBand): ColourBand {
-  const stretched = (axis: Axis) => (axis.high - axis.low) / (withinLimit(axis, request).high - axis.low || 1);
-  const [across, up] = [stretched(x), stretched(y)];
-  return { at: (u, v) => band.at(u * across, v * up) };
 }

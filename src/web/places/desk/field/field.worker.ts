@@ -3,7 +3,7 @@ import { expose } from 'comlink';
 import { defaultKit, type Kit } from '../../../../core/pan/kit.ts';
 import { type PreparedKit, prepareKit } from '../../../../core/pan/preparedKit.ts';
 import { type Knots, knotsDrawn } from '../../../../core/planning/field/band.ts';
-import { type Lever, withinLimit } from '../../../../core/planning/field/levers.ts';
+import type { Lever } from '../../../../core/planning/field/levers.ts';
 import {
   createField,
   type Field,
@@ -49,9 +49,7 @@ const fieldCook = {
   /** @param number which of the possible kits; none: the middle of all */
   knots(number?: number): Knots {
     const { spec, prepared, field } = current();
-    const { request, x, y } = spec;
-    const allowed = { request, x: withinLimit(x, request), y: withinLimit(y, request) };
-    return knotsDrawn(allowed, prepared, field.sucroseKg, number);
+    return knotsDrawn(spec, prepared, field.sucroseKg, number);
   },
 };
 
@@ -59,5 +57,8 @@ export type FieldCook = typeof fieldCook;
 
 expose(fieldCook);
 
-// One line of some field, so that the code is compiled by the time that somebody asks for theirs: it takes half the time to the first paint.
-createField(usualField(defaultRequest), prepareKit(defaultKit)).line(0);
+// One line of some field, so that the code is compiled by the time that somebody asks for theirs: it takes half the time to the first paint. Who
+// has asked while this was loaded is answered first.
+setTimeout(() => {
+  if (!open) createField(usualField(defaultRequest), prepareKit(defaultKit)).line(0);
+});

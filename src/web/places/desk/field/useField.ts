@@ -31,6 +31,7 @@ export function useField(request: PlanRequest, kit: Kit, chosen: Levers | undefi
   const [cooked, setCooked] = useState<Cooked>({ spec, lines: [], band: undefined, failed: undefined, done: 0 });
 
   const askedAt = useRef<number>(undefined);
+  const asked = useRef(false);
 
   useEffect(() => {
     if (!seen) return;
@@ -38,6 +39,8 @@ export function useField(request: PlanRequest, kit: Kit, chosen: Levers | undefi
     let leave = () => {};
     let fresh: FieldLine[] = [];
     const began = performance.now();
+    const askedBefore = asked.current;
+    asked.current = true;
     askedAt.current = began;
     let count = 0;
     const all = fieldLines(spec).length;
@@ -50,23 +53,26 @@ export function useField(request: PlanRequest, kit: Kit, chosen: Levers | undefi
       if (count === all) performance.measure('all of the field', { start: began });
       setCooked((now) => ({ ...now, lines: withLines(now.lines, came), done: now.done + came.length }));
     };
-    const timer = setTimeout(() => {
-      leave = cookField(
-        { spec, kit: JSON.parse(kitKey) as Kit, slid },
-        {
-          line(line) {
-            fresh.push(line);
-            if (count === 0) show();
-            else frame ||= requestAnimationFrame(show);
+    const timer = setTimeout(
+      () => {
+        leave = cookField(
+          { spec, kit: JSON.parse(kitKey) as Kit, slid },
+          {
+            line(line) {
+              fresh.push(line);
+              if (count === 0) show();
+              else frame ||= requestAnimationFrame(show);
+            },
+            band(band) {
+              performance.measure('field with its band', { start: began });
+              setCooked((now) => ({ ...now, band }));
+            },
+            failed: (failed) => setCooked((now) => ({ ...now, failed })),
           },
-          band(band) {
-            performance.measure('field with its band', { start: began });
-            setCooked((now) => ({ ...now, band }));
-          },
-          failed: (failed) => setCooked((now) => ({ ...now, failed })),
-        },
-      );
-    }, restMs);
+        );
+      },
+      askedBefore ? restMs : 0,
+    );
     return () => {
       clearTimeout(timer);
       cancelAnimationFrame(frame);

@@ -3,16 +3,15 @@ import { useState } from 'react';
 import { useSearch } from 'wouter';
 import { a430FromEbc } from '../../../../core/colour/scales.ts';
 import type { Kit } from '../../../../core/pan/kit.ts';
+import { bandAbout } from '../../../../core/planning/aim.ts';
 import { type PlanRequest, type Route, requestRanges } from '../../../../core/planning/request.ts';
-import { Choice } from '../../../parts/Choice.tsx';
-import { Field } from '../../../parts/Field.tsx';
 import type { Wished } from '../field/FieldPlace.tsx';
 import { find } from '../planner.ts';
 import type { Found } from '../planner.worker.ts';
-import { type ColourScale, colourScales, readColour, written } from './colourScales.ts';
+import { readColour, readNear } from './colourScales.ts';
 import { saysOf } from './foundWords.ts';
-import { Swatches } from './Swatches.tsx';
 import { indexOf, type TasteWish, TasteWishes } from './TasteWishes.tsx';
+import { type ColourTyped, WishedColour } from './WishedColour.tsx';
 import { wishIn } from './wishIn.ts';
 import './wish.css';
 
@@ -24,35 +23,36 @@ interface ColourWishProps {
   readonly onWish: (wished: Wished | undefined) => void;
 }
 
-const scales = (Object.keys(colourScales) as ColourScale[]).map((scale) => [scale, scale] as const);
 const anyRoute: readonly Route[] = ['pale', 'bright', 'deep'];
 
 export function ColourWish({ request, kit, onFound, onWish }: ColourWishProps) {
   // A glass may have sent one here.
   const [sent] = useState(wishIn(useSearch()));
-  const [scale, setScale] = useState<ColourScale>('EBC');
-  const [text, setText] = useState(sent.ebc === undefined ? '' : String(sent.ebc));
-  // Holds for the colour that was sent with it alone.
-  const [band, setBand] = useState(sent.bandEbc);
+  const [typed, setTyped] = useState<ColourTyped>({
+    scale: 'EBC',
+    text: sent.ebc === undefined ? '' : String(sent.ebc),
+    near: '10 %',
+    beerEbc: sent.bandEbc,
+  });
   const [taste, setTaste] = useState<TasteWish>({ fruit: 'any', roast: 'any' });
   const [by, setBy] = useState<'chosen' | 'any'>('chosen');
   const [found, setFound] = useState<Found | 'looking'>();
-  const { a430, trouble } = readColour(text, scale);
+  const { a430 } = readColour(typed.text, typed.scale);
+  const band = bandOf(typed, a430);
 
-  const wish = (typed: string, on: ColourScale) => {
-    setText(typed);
-    setBand(undefined);
+  const type = (next: ColourTyped) => {
+    setTyped(next);
     setFound(undefined);
-    const { a430: wished } = readColour(typed, on);
-    onWish(wished === undefined ? undefined : { a430: wished, name: `${typed.trim()} ${on}` });
+    const wished = readColour(next.text, next.scale).a430;
+    onWish(wished === undefined ? undefined : { a430: wished, name: `${next.text.trim()} ${next.scale}` });
   };
-  async function look(wanted: number) {
+  async function look(wanted: number, near: readonly [number, number]) {
     setFound('looking');
     const [least, most] = requestRanges.massKg;
     const massKg = Math.min(most, Math.max(least, sent.massKg ?? request.massKg));
     const answer = await find({
       a430: wanted,
-      band: band && [a430FromEbc(band[0]), a430FromEbc(band[1])],
+      band: near,
       taste: indexOf(taste),
       request: { ...request, massKg },
       routes: by === 'any' ? anyRoute : [request.route],
@@ -68,45 +68,33 @@ export function ColourWish({ request, kit, onFound, onWish }: ColourWishProps) {
       aria-label="Colour wished for"
       onSubmit={(event) => {
         event.preventDefault();
-        if (a430 !== undefined) void look(a430);
+        if (a430 !== undefined && band) void look(a430, band);
       }}
     >
       <h2>Wish</h2>
-      <div className="wish-colour">
-        <Field
-          name="colour-wish"
-          label={`Land at, ${scale} of a 10 % solution`}
-          text={text}
-          onText={(typed) => wish(typed, scale)}
-          hint={band ? `the beer may need ${band[0]} to ${band[1]} EBC` : 'dose and holds follow from it'}
-          trouble={trouble}
-          keyboard="decimal"
-        />
-        <Choice
-          label="Counted in"
-          value={scale}
-          options={scales}
-          onChoose={(next) => {
-            setScale(next);
-            if (a430 === undefined) return;
-            wish(written(a430, next), next);
-            setBand(band);
-          }}
-        />
-      </div>
-      <Swatches scale={scale} a430={a430} onPick={(picked) => wish(written(picked, scale), scale)} />
+      <WishedColour typed={typed} onTyped={type} />
       <details>
         <summary>A taste, or another route</summary>
         <TasteWishes taste={taste} onTaste={setTaste} by={by} onBy={setBy} route={request.route} />
       </details>
-      <button type="submit" disabled={a430 === undefined || found === 'looking'}>
+      <button type="submit" disabled={a430 === undefined || !band || found === 'looking'}>
         {found === 'looking' ? 'Looking' : 'Find the plan'}
       </button>
       <p className="small" role="status">
-        {found !== undefined && found !== 'looking' && saysOf(found)}
+        {found !== undefined && found !== 'looking' && saysOf(found, typed.beerEbc !== undefined)}
       </p>
     </form>
   );
+}
+
+/** A430 that would serve; nothing while it can't be read. */
+function bandOf(
+  { near, scale, beerEbc }: ColourTyped,
+  a430: number | undefined,
+): readonly [number, number] | undefined {
+  if (beerEbc) return [a430FromEbc(beerEbc[0]), a430FromEbc(beerEbc[1])];
+  const { within } = readNear(near, scale);
+  return a430 !== undefined && within ? bandAbout(a430, within) : undefined;
 }
 
 /** The wish that an address sends, before anything is typed. */

@@ -1,6 +1,6 @@
 /** The scales that a colour may be wished for on, all of a 10 % w/w solution. */
 import { a430FromEbc, a430FromSrm, ebcFromA430, srmFromA430 } from '../../../../core/colour/scales.ts';
-import { a430Range } from '../../../../core/planning/aim.ts';
+import { a430Range, type Within } from '../../../../core/planning/aim.ts';
 import { writtenNumber } from '../../../../core/units/writtenNumber.ts';
 
 interface Scale {
@@ -29,4 +29,18 @@ export function readColour(text: string, scale: ColourScale): { readonly a430?: 
   return {
     trouble: `“${given}” can’t be aimed at. Allowed: ${written(least, scale)} to ${written(most, scale)} ${scale}`,
   };
+}
+
+const nearAllowed = (scale: ColourScale): string => `Allowed: above 0 to 99 %, or as much in ${scale}, such as 5`;
+
+/** @returns what counts as landed to either side of a colour, written as `10 %`, or as much on the scale; or what is wrong with it */
+export function readNear(text: string, scale: ColourScale): { readonly within?: Within; readonly trouble?: string } {
+  const [, figures = '', percent] = /^(.*?)\s*(%?)$/.exec(text.trim()) ?? [];
+  const value = writtenNumber(figures);
+  if (typeof value === 'number' && value > 0) {
+    if (percent && value < 100) return { within: { share: value / 100 } };
+    const a430 = colourScales[scale].from(value);
+    if (!percent && a430 <= a430Range[1]) return { within: { a430 } };
+  }
+  return { trouble: `“${text.trim()}” is no span of colour. ${nearAllowed(scale)}` };
 }

@@ -4,9 +4,13 @@ import { useMemo, useState } from 'react';
 import { Link, useLocation } from 'wouter';
 import type { CookRecord } from '../../../../api/cook.ts';
 import { noAlarms } from '../../../../core/advice/alarms/engine.ts';
+import type { Kit } from '../../../../core/pan/kit.ts';
 import { prepareKit } from '../../../../core/pan/preparedKit.ts';
+import { neutraliserOf, neutralisingAmounts } from '../../../../core/planning/account/neutraliser.ts';
 import { begunOf } from '../../../../core/planning/begunOf.ts';
+import { alkaliFacts } from '../../../../core/planning/handling.ts';
 import { type Plan, planFor } from '../../../../core/planning/plan.ts';
+import { checksFor } from '../../../../core/planning/preflight.ts';
 import { momentText } from '../../../parts/dayText.ts';
 import { grams } from '../../../parts/figures.ts';
 import { Sources } from '../../../parts/Sources.tsx';
@@ -19,7 +23,6 @@ import { freshDraft, keptDraft } from '../../desk/draft.ts';
 import { Refused } from '../../desk/Refused.tsx';
 import { CapabilityPanel } from '../telling/CapabilityPanel.tsx';
 import { useTelling } from '../telling/useTelling.ts';
-import { checksFor } from './preflightChecks.ts';
 import { pickUp } from './session.ts';
 
 export default function Preflight() {
@@ -53,6 +56,7 @@ export default function Preflight() {
       ) : (
         <Start
           plan={planned.plan}
+          kit={kit}
           another={underWay.list.length > 0}
           begin={() => begunOf(planned.plan, kit, { mode: 'live', rehearsal: null, planId })}
         />
@@ -63,17 +67,21 @@ export default function Preflight() {
 
 interface StartProps {
   readonly plan: Plan;
+  readonly kit: Kit;
   readonly another: boolean;
   readonly begin: () => ReturnType<typeof begunOf>;
 }
 
-function Start({ plan, another, begin }: StartProps) {
+function Start({ plan, kit, another, begin }: StartProps) {
   const [, go] = useLocation();
   const [ticked, setTicked] = useState<ReadonlySet<string>>(new Set());
   const [trouble, setTrouble] = useState<string>();
   const telling = useTelling({ alarms: noAlarms, cardKey: '', cardUrgency: 'go on', cardWords: '' });
   const checks = checksFor(plan, another);
   const { charge, alkali } = plan.amounts;
+  const { alkali: substance } = plan.request;
+  const neutraliser = neutraliserOf(plan, kit);
+  const neutralising = neutraliser && neutralisingAmounts(substance, neutraliser);
   const open = checks.filter(({ id }) => !ticked.has(id)).length;
   const start = async () => {
     try {
@@ -93,7 +101,9 @@ function Start({ plan, another, begin }: StartProps) {
           extract
           {charge.citricAcidKg > 0 && `, ${grams(charge.citricAcidKg)} g citric acid`} in the pan
           {alkali &&
-            `; ${grams(alkali.weighedKg)} g ${alkali.substance === 'sodiumHydroxide' ? 'sodium hydroxide' : 'calcium hydroxide'} in ${grams(alkali.waterKg)} g of cold water, in ${alkali.parts.length} parts`}
+            `; ${grams(alkali.weighedKg)} g ${alkaliFacts(substance).name} in ${grams(alkali.waterKg)} g of cold water, in ${alkali.parts.length} parts`}
+          {neutralising &&
+            `; ${grams(neutralising.pureKg)} g ${alkaliFacts(substance).name}, pure, in ${grams(neutralising.waterKg)} g of cold water, to neutralise the syrup when it has cooled`}
           .
         </p>
         <p className="buttons">

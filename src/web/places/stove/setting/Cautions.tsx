@@ -1,8 +1,8 @@
 /** A list of cautions under a signal word, each naming its id; the sources are one tap away. */
 import type { ReactNode } from 'react';
+import type { Caution } from '../../../../core/planning/handling.ts';
 import { DangerMark } from '../../../parts/DangerMark.tsx';
 import { Sources } from '../../../parts/Sources.tsx';
-import type { Caution } from './cautions.ts';
 
 interface CautionsProps {
   readonly title: string;

@@ -1,13 +1,13 @@
 /** What the field says at any place, read between its spots: for the paint, the lines and the words beside it. */
 
-import type { Refusal } from '../../../../core/advice/limits.ts';
-import type { ColourBand } from '../../../../core/planning/field/band.ts';
-import { gridOf } from '../../../../core/planning/field/grid.ts';
-import { axisShare } from '../../../../core/planning/field/levers.ts';
-import { type Plane, planeAt, planeOf } from '../../../../core/planning/field/plane.ts';
-import type { FieldLine, FieldSpec } from '../../../../core/planning/field.ts';
-import type { PlanRequest } from '../../../../core/planning/request.ts';
-import { type TasteName, tasteNames } from '../../../../core/planning/taste.ts';
+import type { Refusal } from '../../../advice/limits.ts';
+import type { FieldLine, FieldSpec } from '../../field.ts';
+import type { PlanRequest } from '../../request.ts';
+import { type TasteName, tasteNames } from '../../taste.ts';
+import type { ColourBand } from '../band.ts';
+import { gridOf } from '../grid.ts';
+import { axisShare } from '../levers.ts';
+import { type Plane, planeAt, planeOf } from '../plane.ts';
 
 export interface Planes {
   readonly lnA430: Plane;

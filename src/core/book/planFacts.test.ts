@@ -1,25 +1,25 @@
 import { expect, test } from 'vitest';
-import { differencesOf } from '../../../../core/book/differences.ts';
-import { defaultKit } from '../../../../core/pan/kit.ts';
-import { centralValues } from '../../../../core/pan/model.ts';
-import { prepareKit } from '../../../../core/pan/preparedKit.ts';
-import { describe as courseOf } from '../../../../core/planning/forecast.ts';
-import { planFor } from '../../../../core/planning/plan.ts';
-import { defaultRequest, type PlanRequest } from '../../../../core/planning/request.ts';
+import { defaultKit } from '../pan/kit.ts';
+import { centralValues } from '../pan/model.ts';
+import { prepareKit } from '../pan/preparedKit.ts';
+import { describe as courseOf } from '../planning/forecast.ts';
+import { planFor } from '../planning/plan.ts';
+import { defaultRequest, type PlanRequest } from '../planning/request.ts';
+import { rowsBeside } from './differences.ts';
 import { planFacts } from './planFacts.ts';
 
 const prepared = prepareKit(defaultKit);
 
-function facts(changes: Partial<PlanRequest>, unit: 'C' | 'F' = 'C') {
+function facts(changes: Partial<PlanRequest>) {
   const planned = planFor({ ...defaultRequest, ...changes }, prepared);
   if (planned.kind === 'refused') throw new Error('refused');
   const { ends } = courseOf(planned.course, centralValues(defaultKit), 1);
-  return planFacts({ plan: planned.plan, ends }, unit);
+  return planFacts(planned.plan, ends);
 }
 
 const differing = (a: Partial<PlanRequest>, b: Partial<PlanRequest>) =>
   Object.fromEntries(
-    differencesOf([facts(a), facts(b)])
+    rowsBeside([facts(a), facts(b)])
       .filter(({ values: [mine, theirs] }) => mine !== theirs)
       .map(({ what, values }) => [what, values]),
   );
@@ -47,13 +47,24 @@ test('what one of them does not have stands for nothing on its side', () => {
   });
 });
 
-test('temperatures are counted in the unit of the page', () => {
-  expect(facts({}, 'F')).toContainEqual({ what: 'Invert at', unit: '°F', digits: 0, value: 266 });
-});
-
 test('a further hold stands with its heat and its minutes, and with nothing on the side that has none', () => {
   expect(differing({}, { moreHolds: [{ celsius: 157, minutes: 4 }] })).toMatchObject({
     'Further hold 1 at': [null, 157],
     'Further hold 1 for': [null, 4],
   });
+});
+
+test('rows stand in the order of a cook, also those that only one of them has', () => {
+  const rows = rowsBeside([facts({}), facts({ route: 'pale', form: 'syrup' })]).map(({ what }) => what);
+  const order = [
+    'Finished sugar',
+    'Solids',
+    'Malt extract',
+    'Citric acid',
+    'Dose, sodium hydroxide',
+    'Invert at',
+    'Roast for',
+  ];
+  expect(rows.filter((what) => order.includes(what))).toEqual(order);
+  expect(rows.at(-1)).toBe('Inverted');
 });

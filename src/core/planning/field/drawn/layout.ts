@@ -1,9 +1,7 @@
 /** Where everything of the field's picture stands. */
 import { scaleLinear } from 'd3-scale';
-import type { Axis } from '../../../../core/planning/field/levers.ts';
-import type { FieldSpec } from '../../../../core/planning/field.ts';
-import { inUnit, type TemperatureUnit } from '../../../parts/temperature.ts';
-import { leverWords } from './leverWords.ts';
+import type { FieldSpec } from '../../field.ts';
+import { type Axis, axisShare, type Lever, withinLimit } from '../levers.ts';
 import type { Place } from './planes.ts';
 
 export interface Tick {
@@ -24,11 +22,18 @@ export interface Layout {
   readonly placeAt: (x: number, y: number) => Place;
   readonly xTicks: readonly Tick[];
   readonly yTicks: readonly Tick[];
+  /** Where a limit of safety ends the reach of a lever, px; at the end of the axis where none does. */
+  readonly limitX: number;
+  readonly limitY: number;
 }
 
 const margin = { left: 40, right: 10, top: 30, bottom: 52 };
 
-export function layoutFor(width: number, { x, y }: FieldSpec, unit: TemperatureUnit): Layout {
+/** How a lever's setting is counted on its axis, such as in another unit of temperature. */
+type Counted = (lever: Lever, value: number) => number;
+
+/** @param width of all of it, px */
+export function layoutFor(width: number, { request, x, y }: FieldSpec, counted: Counted = (_, value) => value): Layout {
   const plotWidth = Math.round(Math.max(200, width - margin.left - margin.right));
   const plotHeight = Math.round(Math.min(440, Math.max(230, plotWidth * 0.62)));
   const { left, top } = margin;
@@ -45,13 +50,15 @@ export function layoutFor(width: number, { x, y }: FieldSpec, unit: TemperatureU
     across,
     down,
     placeAt: (px, py) => ({ u: within((px - left) / plotWidth), v: within(1 - (py - top) / plotHeight) }),
-    xTicks: ticksOf(x, unit, plotWidth / 80, across),
-    yTicks: ticksOf(y, unit, plotHeight / 60, down),
+    xTicks: ticksOf(x, counted, plotWidth / 80, across),
+    yTicks: ticksOf(y, counted, plotHeight / 60, down),
+    limitX: across(axisShare(x, withinLimit(x, request).high)),
+    limitY: down(axisShare(y, withinLimit(y, request).high)),
   };
 }
 
-function ticksOf(axis: Axis, unit: TemperatureUnit, most: number, along: (share: number) => number): readonly Tick[] {
-  const shown = (value: number) => (leverWords[axis.lever].unit === 'C' ? inUnit(value, unit) : value);
-  const scale = scaleLinear([shown(axis.low), shown(axis.high)], [0, 1]);
+function ticksOf(axis: Axis, counted: Counted, most: number, along: (share: number) => number): readonly Tick[] {
+  const ends = [axis.low, axis.high].map((value) => counted(axis.lever, value));
+  const scale = scaleLinear(ends, [0, 1]);
   return scale.ticks(most).map((value) => ({ text: String(value), at: along(scale(value)) }));
 }

@@ -1,8 +1,8 @@
 /** Lines of equal taste, and of the colour wished for, as paths with a place for their name. */
 import { curveBasis, line } from 'd3-shape';
-import { contour, joined, type Point } from '../../../../core/planning/field/contours.ts';
-import type { Plane } from '../../../../core/planning/field/plane.ts';
-import type { TasteName } from '../../../../core/planning/taste.ts';
+import type { TasteName } from '../../taste.ts';
+import { contour, joined, type Point } from '../contours.ts';
+import type { Plane } from '../plane.ts';
 import type { Layout } from './layout.ts';
 import type { Planes } from './planes.ts';
 

@@ -2,13 +2,13 @@
  * The field's paint: grains like a sugar's, each in the colour of one cook that its spot may turn out as. Where the colour is sure the grains
  * look alike; where it isn't they differ, and among many of them 8 in 10 lie within the band.
  */
-import { dropColour } from '../../../../core/colour/drop.ts';
-import { specificFromRating } from '../../../../core/colour/rating.ts';
-import { ebcFromA430 } from '../../../../core/colour/scales.ts';
-import { syrupColour } from '../../../../core/colour/syrup.ts';
-import type { Look } from '../../../../core/planning/aim.ts';
-import type { ColourBand } from '../../../../core/planning/field/band.ts';
-import { planeAt } from '../../../../core/planning/field/plane.ts';
+import { dropColour } from '../../../colour/drop.ts';
+import { specificFromRating } from '../../../colour/rating.ts';
+import { ebcFromA430 } from '../../../colour/scales.ts';
+import { syrupColour } from '../../../colour/syrup.ts';
+import type { Look } from '../../aim.ts';
+import type { ColourBand } from '../band.ts';
+import { planeAt } from '../plane.ts';
 import type { MadeHere, Planes } from './planes.ts';
 
 /** Where the grains lie, and which of its spot's possible cooks each shows. */

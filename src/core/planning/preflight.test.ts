@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
-import { defaultKit } from '../../../../core/pan/kit.ts';
-import { prepareKit } from '../../../../core/pan/preparedKit.ts';
-import { planFor } from '../../../../core/planning/plan.ts';
-import { defaultRequest, type Form, type Route } from '../../../../core/planning/request.ts';
-import { checksFor } from './preflightChecks.ts';
+import { defaultKit } from '../pan/kit.ts';
+import { prepareKit } from '../pan/preparedKit.ts';
+import { planFor } from './plan.ts';
+import { checksFor } from './preflight.ts';
+import { defaultRequest, type Form, type Route } from './request.ts';
 
 function lyeCheck(route: Route, form: Form) {
   const planned = planFor({ ...defaultRequest, route, form }, prepareKit(defaultKit));
