@@ -57,7 +57,7 @@ const worthwhile = 0.4;
  * A hold is steered to stay this far above the lower edge of its band, K: between two settings of a coarse dial a pan swings, and
  * without it would swing about the edge. Chosen by measured time in the band (bench/results/advice.md).
  */
-const clearOfEdgeK = 0.7;
+const clearOfEdgeK = 1;
 
 /** On the way to a band, warming slower than this gets nowhere (assumed), K/s. */
 const stalledKPerS = 0.4 / 60;
