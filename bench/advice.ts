@@ -18,6 +18,7 @@ const reactionS = 25;
 
 const kits: Readonly<Record<string, Kit>> = {
   ceramic: defaultKit,
+  coil: { ...defaultKit, stove: { kind: 'coil', ratedPowerW: 2000, notches: 6 } },
   gas: { ...defaultKit, stove: { kind: 'gas', ratedPowerW: 2600, notches: 9 } },
   induction: { ...defaultKit, stove: { kind: 'induction', ratedPowerW: 2000, notches: 9 } },
 };

@@ -99,7 +99,7 @@ const outputs = pages.flatMap((page) =>
   ),
 );
 
-describe('outputs', { timeout: 30_000 }, () => {
+describe('outputs', { timeout: 120_000 }, () => {
   test('are found', () => expect(outputs.length).toBeGreaterThanOrEqual(3));
 
   test.each(outputs)('%s shows what `umberpan %s` really prints', async (_, command, lines) => {
@@ -109,7 +109,7 @@ describe('outputs', { timeout: 30_000 }, () => {
   });
 });
 
-describe('commands', { timeout: 30_000 }, () => {
+describe('commands', { timeout: 120_000 }, () => {
   test('are found, so that the next test cannot pass by finding none', () => {
     expect(shown.filter(([page]) => page === 'docs/tutorial/first-plan.md').length).toBeGreaterThanOrEqual(5);
     expect(shown.filter(([page]) => page === 'README.md').length).toBeGreaterThanOrEqual(3);

@@ -1,6 +1,6 @@
 // Devices that are let in, for tests: a name that stands for the network, and requests with a device's token.
 import type { InjectOptions } from 'fastify';
-import type { DeviceRole } from '../src/api/device.ts';
+import type { DeviceRole, Invitation } from '../src/api/device.ts';
 import type { testServer } from './testServer.ts';
 
 export type TestServer = Awaited<ReturnType<typeof testServer>>;
@@ -9,8 +9,8 @@ export type TestServer = Awaited<ReturnType<typeof testServer>>;
 export const onNetwork = { host: 'pan.test:80' };
 
 /** Lets a device in by the way that a person would take; gives what its requests say. */
-export async function pair(app: TestServer, role: DeviceRole, hours: number | null = null) {
-  const invited = await app.inject({ method: 'POST', url: '/api/invitations', payload: { role, hours } });
+export async function pair(app: TestServer, role: DeviceRole, terms: Partial<Invitation> = {}) {
+  const invited = await app.inject({ method: 'POST', url: '/api/invitations', payload: { role, ...terms } });
   const { code } = invited.json();
   const payload = { code, name: `The ${role}` };
   const paired = await app.inject({ method: 'POST', url: '/api/pairing', headers: onNetwork, payload });

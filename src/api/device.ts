@@ -1,5 +1,5 @@
 /** Devices that were let in, what each may do, and how another one is let in. */
-import { exactly, numberIn, oneOf, personsName } from './field.ts';
+import { exactly, numberIn, oneOf, personsName, recordId } from './field.ts';
 import { refusal } from './refusalWords.ts';
 import { z } from './zod.ts';
 
@@ -9,6 +9,14 @@ export type DeviceRole = (typeof deviceRoles)[number];
 
 const moment = z.iso.datetime({ precision: 3 });
 
+/** The one cook that a device is let in for: its id, or the next one that goes on. */
+const boundTo = z
+  .union([recordId(), z.literal('next')], { error: refusal('the id of a cook, next, or null') })
+  .nullable();
+const boundWords =
+  'Of a probe: the one cook that it sends to; next: the one that goes on when it sends; null: none, it is asleep. ' +
+  'Of a reader: the one cook that it sees; null: all of them. Of others null.';
+
 export const deviceSchema = z
   .object({
     id: z.uuid(),
@@ -17,6 +25,7 @@ export const deviceSchema = z
     paired: moment,
     lastSeen: moment.describe('To the minute.'),
     expires: moment.nullable().describe('When it is let out again by itself; null for never.'),
+    cook: boundTo.describe(boundWords),
     words: z.string().describe('Four words that the device shows too: the same device, if they are the same.'),
   })
   .meta({ id: 'Device' });
@@ -26,8 +35,23 @@ export type Device = z.infer<typeof deviceSchema>;
 export const invitationSchema = exactly({
   role: oneOf(deviceRoles),
   hours: numberIn([1, 168]).nullable().default(null).describe('How long the device is let in; null for good.'),
-});
+  cook: boundTo.optional().describe(`${boundWords} Left out: next for a probe, null for others.`),
+}).superRefine(({ role, cook }, context) => refuseMisbound(role, cook ?? null, context));
 export type Invitation = z.infer<typeof invitationSchema>;
+
+/** What a device that is let in is bound to from now on. */
+export const bindingSchema = exactly({ cook: boundTo.describe(boundWords) });
+
+/** What of a binding does not fit the role; undefined when it does. */
+export function misbound(role: DeviceRole, cook: string | null): string | undefined {
+  if (cook === null || role === 'probe' || (role === 'reader' && cook !== 'next')) return undefined;
+  return role === 'reader' ? 'has to be the id of a cook, or null for all of them' : `has to be null for a ${role}`;
+}
+
+function refuseMisbound(role: DeviceRole, cook: string | null, context: z.RefinementCtx) {
+  const message = misbound(role, cook);
+  if (message) context.addIssue({ code: 'custom', path: ['cook'], message });
+}
 
 export const invitedSchema = z
   .object({

@@ -28,9 +28,9 @@ const mqtt = exactly({
   ...declared,
   broker: text(
     200,
-    /^mqtts?:\/\/(\[[\da-f:]+\]|[\w.-]+)(:\d{1,5})?$/i,
-    'mqtt://name or mqtt://name:1883, also mqtts://',
-  ),
+    /^(own|mqtts?:\/\/(\[[\da-f:]+\]|[\w.-]+)(:\d{1,5})?)$/i,
+    'mqtt://name or mqtt://name:1883, also mqtts://; or own',
+  ).describe('Where it publishes; own: to Umberpan itself, which was started with `--broker`.'),
   user: secret.default(null),
   password: secret.optional().describe('Never told again; left out of a change, it stays as it was.'),
   topic,
@@ -90,6 +90,15 @@ const shown = z.discriminatedUnion('kind', [
 
 export const inputRecordSchema = z.object({ id: z.uuid(), input: shown, status: statusSchema });
 export type InputRecord = z.infer<typeof inputRecordSchema>;
+
+export const inputListSchema = z.object({
+  inputs: z.array(inputRecordSchema),
+  broker: z
+    .array(z.string())
+    .nullable()
+    .describe("Addresses of Umberpan's own MQTT broker, the likeliest first; null when it was started without one."),
+});
+export type InputList = z.infer<typeof inputListSchema>;
 
 export const portsSchema = z.object({
   ports: z.array(z.object({ port: z.string(), name: z.string().nullable() })),

@@ -84,10 +84,11 @@ export function register(program: Command): void {
 Give one of --a430, --a420, --ebc, --srm, --icumsa and --photo. With --sugar and --made-up-to an absorbance is that of
 the dilution, and its errors are reckoned; without them it is that of a 10 % w/w solution.
 
-A picture shows the dilution before white paper, beside a like glass of water or two, in one even light. Its regions
-are told in pixels as the file stores them, from the left and the top, with their width and height; a note in the
-file to turn the picture for viewing is not followed. It needs --sample, --white, --sugar, --made-up-to and --path.
-No phone was taught here, so the range is that of any phone; a picture that can't tell is refused, with the reason.
+A picture shows the dilution before white paper, beside a like glass of water or two, in one even light. It needs
+--sugar, --made-up-to and --path. Where the dilution and the white are is found, and said; --sample and --white tell it
+instead, in pixels as the file stores them, from the left and the top, with width and height; a note in the file to
+turn the picture for viewing is not followed. No phone was taught here, so the range is that of any phone; a picture
+that can't tell is refused, with the reason and the dilution to make.
 
 Exit codes: 0 done, 2 misused, outside the range, or a picture that can't tell.
 
@@ -95,6 +96,7 @@ Examples:
   umberpan colour --a430 0.42 --sugar 1g --made-up-to 100mL --solids 98
   umberpan colour --a420 0.61 --sugar 2g --made-up-to 100mL --fold 10
   umberpan colour --ebc 210 --json
+  umberpan colour --photo glass.jpg --sugar 1g --made-up-to 100mL --path 6cm
   umberpan colour --photo glass.jpg --sample 1500,900,400,500 --white 400,900,400,500 --white 2600,900,400,500 \\
     --sugar 1g --made-up-to 100mL --path 6cm`,
     )
@@ -120,7 +122,7 @@ async function colour(options: Texts & { readonly json?: boolean }): Promise<voi
 
 async function photographed(given: ColourGiven, json?: boolean): Promise<void> {
   const { photographedColour } = await import('./colour/photographedColour.ts');
-  const { document, text } = photographedColour(given);
+  const { document, text } = await photographedColour(given);
   if (json) writeJson(document);
   else write(text());
 }

@@ -14,7 +14,8 @@ export function register(program: Command): void {
     .addHelpText(
       'after',
       `
-All of it is taken in, or nothing: a file that is not as it was written, and a folder that has other things in it, are refused.
+All of it is taken in, or nothing: a file that is not as it was written, and a folder that has other things in it, are refused. While
+\`umberpan serve\` runs on the folder, put the file in at the Book instead: it asks before it replaces anything.
 Exit codes: 0 done, or it was there already, 1 refused, 2 misused.
 
 Examples:

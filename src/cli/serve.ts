@@ -5,6 +5,7 @@ import type { DeviceRole } from '../api/device.ts';
 import { deviceRoles } from '../api/device.ts';
 import type { Running } from '../server/start.ts';
 import { folderOf } from './dataOption.ts';
+import { nameOption } from './nameOption.ts';
 import { write } from './output.ts';
 import { port } from './port.ts';
 
@@ -14,6 +15,7 @@ interface ServeOptions {
   readonly lan?: true;
   readonly https?: boolean;
   readonly pair?: DeviceRole;
+  readonly broker?: number;
   readonly name: string[];
   readonly data?: string;
 }
@@ -29,27 +31,39 @@ export function register(program: Command): void {
     .addOption(new Option('--host <address>', 'one address to listen at').default('127.0.0.1').conflicts('lan'))
     .option('--https', 'encrypted, for devices that trust this machine (see `umberpan trust`)')
     .addOption(new Option('--pair <role>', 'print a code that lets a device in with this role').choices(deviceRoles))
-    .option('--name <name>', 'a further name that devices reach this machine by (may be repeated)', collect, [])
+    .addOption(
+      new Option('--broker <port>', 'also a small MQTT broker, for thermometers alone (usually 1883)').argParser(port),
+    )
+    .addOption(nameOption())
     .option('--data <folder>', 'where kits, plans and cooks are kept (or UMBERPAN_DATA)')
     .addHelpText(
       'after',
       `
-Exit codes: 0 done, 1 it can't start (the port is taken, the folder can't be used, or --https has no authority), 2 misused,
+Exit codes: 0 done, 1 it can't start (a port is taken, the folder can't be used, or --https has no authority), 2 misused,
 130 interrupted again before it had closed.
 
 Examples:
   umberpan serve
   umberpan serve --lan
-  umberpan serve --lan --name pan.home`,
+  umberpan serve --lan --name pan.home
+  umberpan serve --lan --broker 1883`,
     )
     .action(serve);
 }
 
-async function serve({ port, host, lan, https = false, pair, name, data }: ServeOptions): Promise<void> {
+async function serve({ port, host, lan, https = false, pair, broker, name, data }: ServeOptions): Promise<void> {
   // Loaded here, so that the other commands need not wait for a server that they do not use.
   const { startServer } = await import('../server/start.ts');
-  const running = await startServer({ data: folderOf(data), host: lan ? '0.0.0.0' : host, port, names: name, https });
+  const running = await startServer({
+    data: folderOf(data),
+    host: lan ? '0.0.0.0' : host,
+    port,
+    names: name,
+    https,
+    broker,
+  });
   console.log(`Umberpan is at ${running.address}`);
+  if (broker !== undefined) write(`Thermometers publish by MQTT to ${running.broker.join(' or ')}`);
   if (running.addresses.length > 0) await tellNetwork(running, https, pair);
   stopOnSignals(running.stop);
 }
@@ -84,8 +98,4 @@ function stopOnSignals(stop: () => Promise<void>) {
       void stop();
     });
   }
-}
-
-function collect(name: string, before: string[]): string[] {
-  return [...before, name];
 }

@@ -127,6 +127,7 @@ it('describes itself in OpenAPI 3.1, where every reference leads somewhere', asy
     '/api/demo',
     '/api/devices',
     '/api/devices/{id}',
+    '/api/devices/{id}/cook',
     '/api/glasses',
     '/api/glasses/{id}',
     '/api/glasses/{id}/reminders.ics',

@@ -9,6 +9,7 @@ import { keepBackups } from './cooking/keepBackups.ts';
 import { createLogbook } from './cooking/logbook.ts';
 import { type SteadyClock, steadyClock } from './cooking/steadyClock.ts';
 import { keepSummaries } from './cooking/summaries.ts';
+import { brokerAddresses } from './devices/addresses.ts';
 import { openDevices } from './devices/devices.ts';
 import { type Invitations, openInvitations } from './devices/invitations.ts';
 import { guardAddressLength } from './guards/addressLength.ts';
@@ -20,6 +21,7 @@ import { guardWriteRate } from './guards/writeRate.ts';
 import { sendHeaders } from './headers.ts';
 import { openInputs } from './inputs/inputs.ts';
 import { createIntake } from './inputs/intake.ts';
+import { type BrokerWish, openBroker } from './inputs/ownBroker.ts';
 import { describeApi } from './openapi.ts';
 import { version, webFolder } from './package.ts';
 import { servePages } from './pages.ts';
@@ -45,7 +47,7 @@ import { readingsRoute } from './routes/readings.ts';
 import { schemasRoute } from './routes/schemas.ts';
 import { tastingRoutes } from './routes/tastings.ts';
 import { timeRoute } from './routes/time.ts';
-import { workspaceRoute } from './routes/workspace.ts';
+import { workspaceRoutes } from './routes/workspace.ts';
 import type { Store } from './store/store.ts';
 
 export interface ServerOptions {
@@ -62,6 +64,8 @@ export interface ServerOptions {
   readonly tls?: { readonly key: string; readonly cert: string };
   /** Certificate that a phone may be told to trust. */
   readonly authority?: string | undefined;
+  /** Where to open an MQTT broker of the server's own; none unless told. */
+  readonly broker?: BrokerWish | undefined;
   /** Codes that let devices in, when somebody else makes some too. */
   readonly invitations?: Invitations;
   /** Time between two beats of a live stream, and between two tries to write what could not be written, ms. */
@@ -78,6 +82,7 @@ export async function buildServer({
   invitations,
   tls,
   authority,
+  broker: brokerWish,
   pages = webFolder,
   logger = false,
   clock = steadyClock(),
@@ -130,14 +135,14 @@ export async function buildServer({
   lotNoteRoutes(app, store);
   glassRoutes(app, store);
   tastingRoutes(app, store);
-  deviceRoutes(app, devices, invitations ?? openInvitations(clock.nowMs), addresses);
+  deviceRoutes(app, store, devices, invitations ?? openInvitations(clock.nowMs), addresses);
 
   const warn = (problem: unknown, message: string) => app.log.warn({ err: problem }, message);
   const backups = keepBackups({ store, nowMs: clock.nowMs, warn });
   const logbook = createLogbook({ store, clock, backups, warn, retryMs });
   const summaries = keepSummaries({ db: store.db, now: () => clock.now(), warn });
   bookRoutes(app, store, logbook, summaries);
-  workspaceRoute(app, store);
+  workspaceRoutes(app, store, logbook);
   cookRoutes(app, store, logbook);
   cookEventRoutes(app, store, logbook);
   cookFileRoutes(app, store, logbook);
@@ -145,9 +150,10 @@ export async function buildServer({
   demoRoutes(app, store, logbook);
   liveRoute(app, store, logbook, beatMs);
   const intake = createIntake(logbook, clock.nowMs);
-  readingsRoute(app, store, intake);
-  const inputs = await openInputs({ store, intake, clock, warn });
-  inputRoutes(app, inputs);
+  readingsRoute(app, store, intake, devices);
+  const broker = brokerWish && (await openBroker({ ...brokerWish, tls, devices, nowMs: clock.nowMs, warn }));
+  const inputs = await openInputs({ store, intake, clock, devices, broker, warn });
+  inputRoutes(app, inputs, () => (broker ? brokerAddresses(broker, addresses()) : null));
   timeRoute(app, logbook);
   schemasRoute(app);
   const watch = setInterval(
@@ -166,6 +172,7 @@ export async function buildServer({
     clearInterval(letOut);
     await summaries.stop();
     await inputs.stop();
+    await broker?.stop();
     await logbook.stop();
   });
 

@@ -2,6 +2,7 @@
 import { networkInterfaces } from 'node:os';
 import { expect, it, onTestFinished } from 'vitest';
 import { scratchFolder } from '../../test/testServer.ts';
+import { makeAuthority } from './devices/trust.ts';
 import { startServer } from './start.ts';
 
 const ownAddress = Object.values(networkInterfaces())
@@ -26,8 +27,8 @@ it.skipIf(!ownAddress)(
   'the network: pages for everybody, data for who was let in, by a link that leads there',
   async () => {
     const { port, address, addresses, hasKeeper, invite } = await start('0.0.0.0');
-    expect(addresses[0]).toBe(`http://pan.home:${port}/`);
-    expect(addresses).toContain(`http://${ownAddress}:${port}/`);
+    expect(addresses[0]).toBe(`http://${ownAddress}:${port}/`);
+    expect(addresses).toContain(`http://pan.home:${port}/`);
     expect(hasKeeper).toBe(false);
     const network = `http://${ownAddress}:${port}/`;
     // A connection from this very machine, but by a name of the network.
@@ -46,4 +47,19 @@ it.skipIf(!ownAddress)(
 it('https wants an authority, and says which command makes it', async () => {
   const options = { data: scratchFolder(), host: '127.0.0.1', port: 0, names: [], https: true };
   await expect(startServer(options)).rejects.toThrow('umberpan trust');
+});
+
+it('https under a name that the authority may not vouch for is refused, with the commands that make another', async () => {
+  const data = scratchFolder();
+  await makeAuthority(data, new Date());
+  const options = { data, host: '127.0.0.1', port: 0, names: ['pan.home'], https: true };
+  await expect(startServer(options)).rejects.toThrow('umberpan trust --name pan.home');
+});
+
+it('names the port that is taken, and the option that chooses another', async () => {
+  const { port } = await start('127.0.0.1');
+  const options = { data: scratchFolder(), host: '127.0.0.1', port: 0, names: [], broker: Number(port) };
+  await expect(startServer(options)).rejects.toThrow(
+    `Port ${port} is taken by another program; choose another with --broker.`,
+  );
 });

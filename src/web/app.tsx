@@ -8,7 +8,7 @@ import { ThemeSwitch } from './parts/ThemeSwitch.tsx';
 import { Wordmark } from './parts/Wordmark.tsx';
 import { StandingLine } from './places/devices/StandingLine.tsx';
 import { onPassChange } from './records/pass.ts';
-import { isNotLetIn } from './records/reach.ts';
+import { isNotLetIn, isNotShared } from './records/reach.ts';
 
 const fetchDesk = () => import('./places/desk/Desk.tsx');
 const fetchStove = () => import('./places/stove/Stove.tsx');
@@ -46,7 +46,7 @@ const client = new QueryClient({
     queries: {
       networkMode: 'always',
       // Asked again at once, a server that does not let this device in answers the same.
-      retry: (failures, error) => failures < 1 && !isNotLetIn(error),
+      retry: (failures, error) => failures < 1 && !isNotLetIn(error) && !isNotShared(error),
       staleTime: 10_000,
     },
     mutations: { networkMode: 'always' },

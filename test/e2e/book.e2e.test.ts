@@ -6,6 +6,7 @@ import { pathToFileURL } from 'node:url';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { writeCookFile } from '../../src/core/log/cookFile.ts';
+import type { EventOf } from '../../src/core/log/event.ts';
 import { descriptors } from '../../src/core/lot/taste.ts';
 import { defaultKit } from '../../src/core/pan/kit.ts';
 import { defaultRequest } from '../../src/core/planning/request.ts';
@@ -21,7 +22,12 @@ const short = { ...defaultRequest, massKg: 0.2, route: 'bright', invertMinutes: 
 function cookFile(name: string, mode: 'live' | 'rehearsal', change: object = {}): string {
   const cook = randomUUID();
   const cooked = cookedLog(defaultKit, 4, mode, cook, { request: { ...short, name, ...change } });
-  const few = cooked.events.filter(({ kind }, place) => kind !== 'reading' || place % 2 === 0);
+  // Rehearsals are those with surprises.
+  const [{ body }] = cooked.events as [EventOf<'begun'>];
+  const rehearsal = body.rehearsal && { ...body.rehearsal, surprises: true };
+  const few = cooked.events
+    .filter(({ kind }, place) => kind !== 'reading' || place % 2 === 0)
+    .map((event) => (event.kind === 'begun' ? { ...event, body: { ...event.body, rehearsal } } : event));
   const device = sampleDevice(cook);
   const test = device.make('spoonTest', { a430: 3, behaviour: 'snaps', taste: [] }, cooked.lastS - 60);
   return writeCookFile(cook, [...few, test, device.make('ended', { how: 'done' }, cooked.lastS + 10)], sha256);
@@ -114,11 +120,26 @@ describe.skipIf(noBrowser)('the Book', () => {
     expect(readFileSync(path, 'utf8')).toContain('Plum darker');
     const reader = await page.context().newPage();
     await reader.context().setOffline(true);
+    const asked: string[] = [];
+    reader.on('request', (request) => asked.push(request.url()));
     await reader.goto(pathToFileURL(path).href);
     await says(reader, 'body', /What went in/);
     expect(await reader.locator('svg .middle').count()).toBe(1);
+    // Nothing but the file itself is asked for, and it prints.
+    expect(asked).toEqual([pathToFileURL(path).href]);
+    const pdf = (await reader.pdf({ format: 'A4' })).toString('latin1');
+    const sheets = pdf.match(/\/Type\s*\/Page\b/g)?.length ?? 0;
+    expect(sheets).toBeGreaterThan(0);
+    expect(sheets).toBeLessThanOrEqual(3);
     await reader.context().setOffline(false);
     await reader.close();
+
+    // A rehearsal goes on saying which surprises it had.
+    await page.getByRole('link', { name: 'Book', exact: true }).click();
+    await page.locator('.cook-row').getByRole('link', { name: 'Trial' }).click();
+    await says(page, '[data-role=mode]', /^Replay of a rehearsal with surprises$/);
+    await says(page, 'section', /^Surprises\d+:\d\d, the (thermometer|tip) /);
+    await accessible(page);
 
     // Two over one another, and why they differ.
     await page.getByRole('link', { name: 'Book', exact: true }).click();
@@ -174,6 +195,52 @@ describe.skipIf(noBrowser)('the Book', () => {
     expect(new URL(page.url()).searchParams.get('plan')).toMatch(/^[0-9a-f-]{36}$/);
     await planned(page);
     expect(complaints.filter((complaint) => !/400 \(Bad Request\)/.test(complaint))).toEqual([]);
+  }, 60_000);
+
+  it('takes the whole workspace out, and puts it in elsewhere, byte by byte the same, and only over other things when told to', async () => {
+    const phone = { width: 360, height: 780 };
+    const { page, server } = await open({ at: 'book', ownServer: true, viewport: phone });
+    const headers = { 'content-type': 'application/x-ndjson' };
+    const body = cookFile('Plum shards', 'live');
+    expect((await fetch(`${server.address}api/cooks/import`, { method: 'POST', headers, body })).status).toBe(200);
+    const download = page.waitForEvent('download');
+    await page.getByRole('link', { name: 'Take everything out' }).click();
+    const folder = scratchFolder();
+    const file = join(folder, 'all.json');
+    await (await download).saveAs(file);
+    const text = readFileSync(file, 'utf8');
+
+    const { page: there, server: other, complaints } = await open({ at: 'book', ownServer: true, viewport: phone });
+    await says(there, 'main', /Nothing has been cooked yet/);
+    const choose = (path: string) => there.getByLabel('Put everything in').setInputFiles(path);
+    const kept = async () => (await fetch(`${other.address}api/workspace`)).text();
+    writeFileSync(join(folder, 'spoilt.json'), text.replace('Plum', 'Plom'));
+    await choose(join(folder, 'spoilt.json'));
+    await says(there, '.workspace [role=alert]', /“spoilt\.json” was refused: .*Nothing was written/);
+    await choose(file);
+    await says(there, '.workspace [role=status]', /\d+ records are in/);
+    await there.locator('.cook-row', { hasText: 'Plum shards' }).waitFor();
+    expect(await kept()).toBe(text);
+    await choose(file);
+    await says(there, '.workspace [role=status]', /All of it was here already/);
+
+    // Over other things: asked first, and left or done as told.
+    const another = cookFile('Plum darker', 'live');
+    await fetch(`${other.address}api/cooks/import`, { method: 'POST', headers, body: another });
+    const before = await kept();
+    await choose(file);
+    await says(there, '.consent', /Here are 2 cooks\. In the file are 1 cook\./);
+    await accessible(there);
+    expect(await there.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(360);
+    await there.getByRole('button', { name: 'Keep what is here' }).click();
+    expect(await there.locator('.consent').count()).toBe(0);
+    expect(await kept()).toBe(before);
+    await choose(file);
+    await there.getByRole('button', { name: 'Replace everything' }).click();
+    await says(there, '.workspace [role=status]', /records are in/);
+    expect(await kept()).toBe(text);
+    await expect.poll(() => there.locator('.cook-row').count()).toBe(1);
+    expect(complaints.filter((complaint) => !/400 \(Bad Request\)|409 \(Conflict\)/.test(complaint))).toEqual([]);
   }, 60_000);
 
   it('tells how the beers of each cook were liked, and which are liked best only when the tastings tell it', async () => {

@@ -5,7 +5,7 @@ import { findChromium } from '../../scripts/setup/chromium.mjs';
 import { sampleCook } from '../sampleCook.ts';
 import { scratchFolder } from '../testServer.ts';
 import { startBuiltServer } from './builtServer.ts';
-import { fromNetwork, lanBrowserFlags, lanServerFlags } from './lan.ts';
+import { fromNetwork, lanBrowserFlags, lanServerFlags, passTo } from './lan.ts';
 import { objections } from './objections.ts';
 import { says } from './openPage.ts';
 
@@ -162,6 +162,50 @@ describe.skipIf(!executablePath)('a phone on the home network', () => {
     await says(page, 'h1', /^Paired/);
     const cooks = async () => ((await (await fetch(`${host}api/cooks`)).json()) as { cooks: object[] }).cooks.length;
     await expect.poll(cooks).toBe(2);
+  }, 90_000);
+
+  it('of a guest sees the one cook that was shared, live and in the Book, and is told so elsewhere; a thermometer is woken from the list', async () => {
+    const { host, network } = await lan();
+    const [shared, other] = [await begin(host), await begin(host)];
+    const keeper = await open(`${host}devices?share=${shared}`);
+    expect(await keeper.page.getByLabel('It may').inputValue()).toBe('reader');
+    expect(await keeper.page.getByLabel('For how long').inputValue()).toBe('6');
+    await keeper.page.getByRole('button', { name: 'Make a code' }).click();
+    await says(keeper.page, '.code', /as guest/);
+    const code = ((await keeper.page.locator('.code-letters').textContent()) ?? '').replace(/\s/g, '');
+
+    const { page, complaints } = await open(`${network}pair#${code}`, phone);
+    await page.getByLabel('Name of this device').fill('Visitor');
+    await page.getByRole('button', { name: 'Pair' }).click();
+    await says(page, '#this-device + p', /only looks on at one cook/);
+    await page.getByRole('link', { name: /^To the cook/ }).click();
+    await says(page, '[data-role=link]', /All is on the server/);
+    expect(page.url()).toContain(shared);
+    await says(page, '.standing-line', /guest until .*: one cook was shared with you/);
+    await accessible(page);
+    expect(complaints).toEqual([]);
+    await page.goto(`${network}book/${shared}`);
+    await says(page, 'h1', /\S/);
+    await page.getByRole('heading', { name: 'Pass on' }).waitFor();
+    await page.goto(`${network}shelf`);
+    await says(page, '#main', /One cook was shared with this device, and this was not/);
+    await page.locator('.standing-line').getByRole('link', { name: 'To it' }).click();
+    await page.getByRole('link', { name: /^To the cook/ }).waitFor();
+    await page.goto(`${network}stove/cook/${other}`);
+    await says(page, '#main', /There is no cook at this address/);
+
+    // It sleeps until the keeper says which cook it sends to.
+    const token = await passTo(host, 'probe');
+    await keeper.page.getByLabel('The probe sends to').selectOption({ label: 'Nothing: it sleeps' });
+    const send = async () => {
+      const headers = { authorization: `Bearer ${token}`, 'content-type': 'text/plain' };
+      return (await fetch(`${host}api/readings?unit=C`, { method: 'POST', headers, body: '21.4' })).status;
+    };
+    await expect.poll(send).toBe(409);
+    await keeper.page.getByLabel('The probe sends to').selectOption(shared);
+    await expect.poll(send).toBe(201);
+    await accessible(keeper.page);
+    expect(keeper.complaints).toEqual([]);
   }, 90_000);
 
   it('begins a cook by a clock that runs an hour ahead: it is drawn as one that begins now', async () => {

@@ -1,10 +1,11 @@
 // Real cooks at the Stove in real browsers: by hand and by thermometer, on two devices, and with the server gone.
-import type { BrowserContext, Page } from 'playwright-core';
+import { readFileSync } from 'node:fs';
+import type { Page } from 'playwright-core';
 import { describe, expect, it, onTestFinished } from 'vitest';
 import type { LogEvent } from '../../src/core/log/event.ts';
 import { foldCook } from '../../src/core/log/fold.ts';
 import { scratchFolder } from '../testServer.ts';
-import { startBuiltServer } from './builtServer.ts';
+import { type BuiltServer, startBuiltServer } from './builtServer.ts';
 import { onLan } from './lan.ts';
 import { objections } from './objections.ts';
 import { noBrowser, pages, says } from './openPage.ts';
@@ -233,42 +234,93 @@ describe.skipIf(noBrowser)('a server that freezes, is killed and comes back', ()
     expect(outcome(await logOf(server, cook))).toEqual(expected);
   }, 150_000);
 
-  it('half an hour away: the phone goes on by its own twin, and everything is on the server afterwards, once and in order', async () => {
+  /** Stirring on a phone and foam on a second device, in turns, with the clocks of both made to go. */
+  async function inTurns(server: BuiltServer, apartMs: number, away: () => Promise<void>) {
+    const { page } = await open({ at: 'stove/cook', on: server, fakeClock: true });
+    const cook = await startCook(page);
+    await page.clock.runFor(1000);
+    const second = await open({ at: `stove/cook/${cook}`, on: server, fakeClock: true, viewport: phone });
+    const both = [page, second.page];
+    const passes = async (ms: number) => void (await Promise.all(both.map((each) => each.clock.runFor(ms))));
+    const counts = async (each: Page, says: string) =>
+      (await logShown(each)).filter((words) => words.startsWith(says)).length;
+    const noted = async (each: Page, name: string | RegExp, says: string, before: number) => {
+      const isThere = () => each.getByRole('button', { name }).first().isVisible();
+      await expect.poll(async () => passes(500).then(isThere)).toBe(true);
+      await press(each, name);
+      await expect.poll(async () => passes(500).then(() => counts(each, says))).toBe(before + 1);
+    };
+    await passes(1000);
+    await page.locator(done).click();
+    await expect.poll(() => counts(page, 'Dial')).toBe(1);
+    await expect.poll(async () => passes(1000).then(() => counts(second.page, 'Dial'))).toBe(1);
+    // A pan that stays on for half an hour would scorch, and that alarm stand above foam's.
+    await noted(page, /^Off the heat/, 'Off the heat', 0);
+    await away();
+    for (let time = 0; time < 3; time++) {
+      await passes(apartMs);
+      await noted(page, /^Stirred/, 'Stirred', time);
+      await passes(apartMs);
+      await noted(second.page, 'Foam!', 'Foam rises', time);
+      await noted(second.page, 'It is quiet again', 'Quiet', time);
+    }
+    await passes(1000);
+    return { page, second: second.page, cook, passes };
+  }
+
+  /** The link's words, with a second gone by: the page's clock goes only as it is made to, the network takes its own time. */
+  const linkAfterASecond = (page: Page, passes: (ms: number) => Promise<void>) => async () => {
+    await passes(1000);
+    return page.locator('[data-role=link]').textContent();
+  };
+
+  async function savedLog(page: Page): Promise<string> {
+    const download = page.waitForEvent('download');
+    await press(page, 'Save the log as a file');
+    return readFileSync(await (await download).path(), 'utf8');
+  }
+
+  it('half an hour away, two devices go on by their own twins, and the log ends as in an undisturbed run', async () => {
+    const calm = await startBuiltServer(scratchFolder());
+    onTestFinished(async () => void (await calm.end('SIGTERM')));
+    const undisturbed = await inTurns(calm, 1000, async () => {});
+    for (const each of [undisturbed.page, undisturbed.second])
+      await expect
+        .poll(linkAfterASecond(each, undisturbed.passes), { timeout: 30_000 })
+        .toMatch(/All is on the server/);
+    const expected = outcome(await logOf(calm, undisturbed.cook));
+
     const data = scratchFolder();
     let server = await startBuiltServer(data);
     const { port } = new URL(server.address);
     onTestFinished(async () => void (await server.end('SIGKILL')));
-    const context: { page: Page; context?: BrowserContext } = await open({
-      at: 'stove/cook',
-      on: server,
-      fakeClock: true,
-    });
-    const { page } = context;
-    const cook = await startCook(page);
-    await page.clock.runFor(1000);
-    await page.locator(done).click();
-    await page.clock.runFor(2000);
-    await server.end('SIGKILL');
-    const stirred = async () => (await logShown(page)).filter((each) => each.startsWith('Stirred')).length;
-    for (let time = 1; time <= 10; time++) {
-      await page.clock.runFor(180_000);
-      await press(page, /^Stirred/);
-      await expect.poll(stirred).toBe(time);
-    }
-    await page.clock.runFor(1000);
+    const { page, second, cook, passes } = await inTurns(
+      server,
+      300_000,
+      async () => void (await server.end('SIGKILL')),
+    );
     await says(page, '.glance', /3\d min/);
-    await says(page, '[data-role=link]', /Server away: \d+ entries kept here/);
+    for (const each of [page, second]) await says(each, '[data-role=link]', /Server away: \d+ entries kept here/);
+
+    // Should the server never come back, each device can carry what it holds to another one.
+    const elsewhere = (await open({ ownServer: true })).server;
+    for (const each of [page, second]) {
+      const body = await savedLog(each);
+      const headers = { 'content-type': 'application/x-ndjson' };
+      const answer = await fetch(`${elsewhere.address}api/cooks/import`, { method: 'POST', headers, body });
+      expect(answer.status).toBe(200);
+    }
+    expect(outcome(await logOf(elsewhere, cook))).toEqual(expected);
+
     server = await startBuiltServer(data, Number(port));
-    // The page's clock goes only as it is made to; the network takes its own time.
-    const link = async () => {
-      await page.clock.runFor(1000);
-      return page.locator('[data-role=link]').textContent();
-    };
-    await expect.poll(link, { timeout: 30_000 }).toMatch(/All is on the server/);
-    const { deeds } = foldCook(await logOf(server, cook));
-    const stirs = deeds.filter(({ kind }) => kind === 'stir').map(({ timeS }) => timeS);
-    expect(stirs).toHaveLength(10);
-    expect(stirs.toSorted((a, b) => a - b)).toEqual(stirs);
-    expect((stirs.at(-1) ?? 0) - (stirs[0] ?? 0)).toBeGreaterThan(26 * 60);
+    for (const each of [page, second])
+      await expect.poll(linkAfterASecond(each, passes), { timeout: 30_000 }).toMatch(/All is on the server/);
+    const events = await logOf(server, cook);
+    expect(outcome(events)).toEqual(expected);
+    const stirs = foldCook(events).deeds.flatMap(({ kind, timeS }) => (kind === 'stir' ? [timeS] : []));
+    expect((stirs.at(-1) ?? 0) - (stirs[0] ?? 0)).toBeGreaterThan(19 * 60);
+    await expect.poll(async () => passes(1000).then(() => logShown(second))).toEqual(await logShown(page));
+    const file = await fetch(`${server.address}api/cooks/${cook}/file`);
+    expect(await savedLog(page)).toBe(await file.text());
   }, 150_000);
 });

@@ -4,6 +4,7 @@ import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import type { NewLot } from '../../src/api/lot.ts';
 import { expectedOfTold } from '../../src/core/lot/known.ts';
+import { descriptors } from '../../src/core/lot/taste.ts';
 import { objections } from './objections.ts';
 import { askBeside, field, noBrowser, pages, says, seen } from './openPage.ts';
 
@@ -37,6 +38,12 @@ async function scanned(page: Page, picture: Buffer): Promise<string | undefined>
   await blank.close();
   const pixels = Uint8ClampedArray.from([...Buffer.from(greys, 'base64')].flatMap((grey) => [grey, grey, grey, 255]));
   return readQr.default(pixels, width, height)?.data;
+}
+
+/** Sheets that the page would print on. */
+async function pagesOf(page: Page, format: string): Promise<number> {
+  const file = (await page.pdf({ format })).toString('latin1');
+  return file.match(/\/Type\s*\/Page\b/g)?.length ?? 0;
 }
 
 describe.skipIf(noBrowser)('the Shelf', () => {
@@ -100,6 +107,57 @@ describe.skipIf(noBrowser)('the Shelf', () => {
       expect(await label.getAttribute('aria-label')).toContain('400 g, hard; 150 EBC');
       expect(await scanned(page, await label.screenshot())).toBe(address);
     }
+
+    // On paper: the labels alone, all that fit on one sheet, and the code reads as well.
+    await page.getByText('Tag', { exact: true }).click();
+    await page.getByLabel('Copies', { exact: true }).fill('24');
+    expect(await page.locator('.label').count()).toBe(24);
+    await page.emulateMedia({ media: 'print' });
+    expect(await page.locator('.label-choices').isVisible()).toBe(false);
+    const printed = page.getByRole('img', { name: /^Label: Bakery sugar/ }).first();
+    expect(await scanned(page, await printed.screenshot())).toBe(address);
+    await page.emulateMedia({ media: null });
+    expect(await pagesOf(page, 'A4')).toBe(1);
+    expect(await pagesOf(page, 'Letter')).toBe(1);
+  });
+
+  it('lays lots side by side: measurements in one table, tastes word by word, blind ones alone when so wished', async () => {
+    const { page, complaints } = await open({ at: 'shelf', ownServer: true, viewport: { width: 360, height: 780 } });
+    const shards = await onShelf(page, lotOf('Shards', { form: 'hard', weighedKg: 0.391 }));
+    const syrup = await onShelf(page, lotOf('Amber syrup'));
+    await onShelf(page, lotOf('Third'));
+    const at = '2026-05-20T10:00:00.000Z';
+    const strengths = Object.fromEntries(descriptors.map((name) => [name, null]));
+    const note = async (lot: string, body: object) => {
+      const answer = await askBeside(page, `/api/lots/${lot}/notes`, { method: 'POST', body: { at, ...body } });
+      expect(answer.ok).toBe(true);
+    };
+    const acidity = { method: 'acidity', by: 'meter', ph: 5.1, sugarG: 5, waterG: 45 };
+    await note(shards, { kind: 'measured', reading: acidity });
+    const tasted = { kind: 'tasted', texture: null, note: '' };
+    await note(shards, { ...tasted, blind: true, strengths: { ...strengths, toffee: 4, burnt: 1 } });
+    await note(syrup, { ...tasted, blind: false, strengths: { ...strengths, toffee: 2 } });
+    await page.reload();
+    await page.getByRole('link', { name: 'Side by side' }).click();
+    await page.getByLabel('Shards').check();
+    await page.getByLabel('Amber syrup').check();
+    const rowOf = (name: string) => page.locator('.side-by-side tr', { has: page.getByRole('rowheader', { name }) });
+    await expect
+      .poll(() => rowOf('Yield, g').textContent())
+      .toMatch(/391[\s\S]*measured once[\s\S]*600[\s\S]*believed/);
+    expect(await rowOf('pH, diluted').textContent()).toMatch(/5\.1[\s\S]*not measured/);
+    expect(await rowOf('toffee').textContent()).toMatch(/4\s*2/);
+    expect(await rowOf('burnt').textContent()).toMatch(/1\s*not asked/);
+    expect(await objections(page)).toEqual([]);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(360);
+    await page.getByLabel('Only tastings by who did not know which was which').check();
+    expect(await rowOf('toffee').textContent()).toMatch(/4\s*not asked/);
+    // The address holds which lots they are.
+    const search = new URL(page.url()).searchParams.get('lots');
+    expect(search).toBe(`${shards},${syrup}`);
+    await page.reload();
+    await rowOf('Yield, g').waitFor();
+    expect(complaints).toEqual([]);
   });
 
   it('tastes blind: the names come when all cups are done', async () => {

@@ -1,13 +1,18 @@
 // Thermometers of other makers, or what stands in for them, feed a cook in a real browser: declared on the page, tried there, seen at the Stove, kept in the log.
+import { execFile } from 'node:child_process';
 import { randomUUID } from 'node:crypto';
+import { promisify } from 'node:util';
 import type { Page } from 'playwright-core';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, onTestFinished } from 'vitest';
+import type { InputList } from '../../src/api/input.ts';
 import type { LogEvent } from '../../src/core/log/event.ts';
 import { defaultKit } from '../../src/core/pan/kit.ts';
 import { cookedLog } from '../cookedLog.ts';
 import { broker, curl, mosquittoPeer, needs, socatLine } from '../peers.ts';
 import { sampleDevice, startMs } from '../sampleCook.ts';
-import type { BuiltServer } from './builtServer.ts';
+import { scratchFolder } from '../testServer.ts';
+import { type BuiltServer, startBuiltServer } from './builtServer.ts';
+import { lanServerFlags, onLan } from './lan.ts';
 import { objections } from './objections.ts';
 import { noBrowser, pages, says } from './openPage.ts';
 import { logOf, startCook } from './startCook.ts';
@@ -27,6 +32,18 @@ async function byMosquitto(): Promise<Peer> {
   return {
     fields: { ...fields, 'Where in the message': 'probes.0.t', 'It sends': '°F' },
     send: (celsius) => peer.publish(JSON.stringify({ probes: [{ t: 1.8 * celsius + 32 }] })),
+  };
+}
+
+/** To a server that was started with a broker of its own. */
+async function byOwnBroker({ address }: BuiltServer): Promise<Peer> {
+  const { broker } = (await (await fetch(`${address}api/inputs`)).json()) as InputList;
+  const { port } = new URL(broker?.[0] ?? '');
+  const publish = (message: string) =>
+    promisify(execFile)('mosquitto_pub', ['-h', '127.0.0.1', '-p', port, '-t', 'kitchen/pan', '-m', message]);
+  return {
+    fields: { 'How it comes': 'By MQTT, to Umberpan itself', Topic: 'kitchen/pan' },
+    send: async (celsius) => void (await publish(String(celsius))),
   };
 }
 
@@ -138,14 +155,17 @@ describe.skipIf(noBrowser)('a thermometer', () => {
   const open = pages();
 
   it.for([
-    ['mosquitto_pub', byMosquitto],
-    ['socat', bySocat],
+    ['mosquitto_pub', 'by a broker', byMosquitto],
+    ['mosquitto_pub', 'by Umberpan’s own broker', byOwnBroker],
+    ['socat', 'at a serial port', bySocat],
   ] as const)(
-    'that %s stands in for is declared, tried before the cook, and feeds it',
-    async ([program, start], context) => {
+    'that %s stands in for, %s, is declared, tried before the cook, and feeds it',
+    async ([program, _, start], context) => {
       needs(program, context);
-      const { page, server, complaints } = await open({ at: 'devices', ownServer: true });
-      const peer = await start();
+      const on = await startBuiltServer(scratchFolder(), 0, [...(onLan ? lanServerFlags : []), '--broker', '0']);
+      onTestFinished(async () => void (await on.end('SIGTERM')));
+      const { page, server, complaints } = await open({ at: 'devices', on });
+      const peer = await start(on);
       await declare(page, peer.fields);
       await says(page, '.input-list', /Connected, nothing heard yet/);
       await peer.send(100);

@@ -1,15 +1,10 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
+import { type Frames, frameAt, frameNames, leastSide } from '../../src/core/colour/photo/frames.ts';
+import { guessedFrames } from '../../src/core/colour/photo/guessedFrames.ts';
 import type { Picture } from '../../src/core/colour/photo/patch.ts';
-import {
-  afterKey,
-  type Frames,
-  frameAt,
-  frameNames,
-  leastSide,
-} from '../../src/web/places/shelf/measure/photo/frames.ts';
-import { guessedFrames } from '../../src/web/places/shelf/measure/photo/guess.ts';
-import { readPicture } from '../../src/web/places/shelf/measure/photo/readPicture.ts';
+import { readPicture } from '../../src/core/colour/photo/readPicture.ts';
+import { afterKey } from '../../src/web/places/shelf/measure/photo/frames.ts';
 import { casesOf, everyCase, tallyOf, timeFor } from './cases.ts';
 
 const cases = casesOf(150);
@@ -29,7 +24,7 @@ it(
         expect(read.faults.length).toBeGreaterThan(0);
         for (const { why } of read.faults) expect(why).toMatch(/\w/);
         expect(read.thinBy === undefined || (read.thinBy > 0 && Number.isFinite(read.thinBy))).toBe(true);
-      } else expect([read.a430Path, read.within].every((each) => each > 0 && Number.isFinite(each))).toBe(true);
+      } else expect([read.a430Path.mid, read.within].every((each) => each > 0 && Number.isFinite(each))).toBe(true);
     });
     tally.tell();
   },

@@ -24,6 +24,8 @@ const wideRange = z
   .strictObject({ low: amount, mid: amount, high: amount })
   .meta({ id: 'WideRange', description: 'The marks below which 5, 50 and 95 % of values lie.' });
 
+const region = z.strictObject(eachOf(['left', 'top', 'width', 'height'] as const, amount).shape);
+
 export const photographedDocument = z
   .strictObject({
     format: z.literal('umberpan-colour-photo-1'),
@@ -31,6 +33,9 @@ export const photographedDocument = z
     photo: z.strictObject({
       light: z.enum(lightKinds),
       paper: z.enum(paperPlaces),
+      regions: z
+        .strictObject({ sample: region, whites: z.array(region).min(1) })
+        .describe('Where it was read, pixels of the file: as told, or as found.'),
       absorbance: eachOf(channels, amount).describe('Decadic, of each channel against white.'),
       sd: eachOf(channels, amount),
       a430Path: wideRange.describe('Absorbance at 430 nm over all of the light’s path, by a phone that nobody taught.'),

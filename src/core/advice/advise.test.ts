@@ -100,9 +100,9 @@ describe('a minute of a hold', () => {
 });
 
 /** A twin that has followed a pan up to a temperature at a dial setting. */
-function followed(steps: readonly Step[], notch: number, untilC: number) {
-  const truth = createHiddenPan(prepared, charge, normalNumbers(3), { widening: 0.3, noiseC: 0.2, spoonScatter: 0 });
-  const twin = createTwin(prepared, charge, { members: 48, seed: 1 });
+function followed(steps: readonly Step[], notch: number, untilC: number, on = prepared) {
+  const truth = createHiddenPan(on, charge, normalNumbers(3), { widening: 0.3, noiseC: 0.2, spoonScatter: 0 });
+  const twin = createTwin(on, charge, { members: 48, seed: 1 });
   const heat = { kind: 'heat', notch } as const;
   truth.perform(heat);
   twin.take({ timeS: 0, deed: heat });
@@ -110,7 +110,7 @@ function followed(steps: readonly Step[], notch: number, untilC: number) {
     truth.moveTo(t);
     twin.take({ timeS: t, observation: { kind: 'reading', valueC: truth.reading(), byHand: false } });
   }
-  return { twin, kit: defaultKit, steps, progress: { ...atTheStart, inBandSinceS: twin.timeS } };
+  return { twin, kit: on.kit, steps, progress: { ...atTheStart, inBandSinceS: twin.timeS } };
 }
 
 test('a pan that boils up through its band at full heat is turned down or cooled, and soon', () => {
@@ -147,4 +147,13 @@ test('a hold that is done is followed by the next step, and the last by the pour
   const progress = { ...cooking.progress, heldMinutes: 31 };
   expect(advise({ ...cooking, progress }, { ...usualHorizon, members: 8 }).deeds).toEqual([{ kind: 'step', index: 1 }]);
   expect(advise({ ...cooking, steps: [hold], progress }, { ...usualHorizon, members: 8 }).kind).toBe('pour');
+});
+
+test('a pan that gets nowhere just below its band is turned up, though a slow ring shows its gain only later', () => {
+  const coil = prepareKit({ ...defaultKit, stove: { kind: 'coil', ratedPowerW: 1000, notches: 6 } });
+  const pan = followed([], 1, 155, coil);
+  const steadyC = situationOf({ ...pan, steps: [hold], progress: atTheStart }).temperatureC;
+  const above: Step = { ...hold, bandC: [steadyC + 2, steadyC + 8], approachNotch: 1, holdNotch: 1 };
+  const advice = advise({ ...pan, steps: [above], progress: { ...atTheStart, turnedS: 0, notch: 1 } });
+  expect(advice).toMatchObject({ kind: 'steer', urgency: 'next', deeds: [{ kind: 'heat', notch: 2 }] });
 });

@@ -53,6 +53,15 @@ export const readByHandEveryS = 120;
 /** Advice to act must better going on by this much, K min: no fidgeting. */
 const worthwhile = 0.4;
 
+/**
+ * A hold is steered to stay this far above the lower edge of its band, K: between two settings of a coarse dial a pan swings, and
+ * without it would swing about the edge. Chosen by measured time in the band (bench/results/advice.md).
+ */
+const clearOfEdgeK = 0.7;
+
+/** On the way to a band, warming slower than this gets nowhere (assumed), K/s. */
+const stalledKPerS = 0.4 / 60;
+
 export function situationOf({ twin, kit, steps, progress }: Cooking): Situation {
   const temperature = rangeOf(twin.members.map((m) => m.temperatureC));
   const dry = rangeOf(twin.members.map((m) => dissolvedKg(m.y))).mid;
@@ -105,11 +114,14 @@ export function advise(cooking: Cooking, furthest: Horizon = usualHorizon): Advi
   if (progress.partsGiven < step.alkali.length) return alkaliAdvice(now, idle, say);
   if (step.letDown) return letDownAdvice(now, idle, say);
 
-  const band = wantedBand(steps, progress.stepIndex);
+  const band = wantedBand(steps, progress.stepIndex, approaching);
   const idleCost = costOf(idle, band, approaching);
-  if (idleCost < worthwhile) return say('wait', [], 'go on', idle);
-  let best: { candidate: Candidate; view: Outlook; cost: number } | undefined;
   const onTheWay = approaching && now.temperatureC < step.bandC[0];
+  // What a slow ring gains shows beyond the outlook: to get nowhere is worth any turn that betters it.
+  const stalls = onTheWay && getsNowhere(idle, step.bandC[0]);
+  const least = stalls ? 0 : worthwhile;
+  if (idleCost < least) return say('wait', [], 'go on', idle);
+  let best: { candidate: Candidate; view: Outlook; cost: number } | undefined;
   const urgent = base.leavesBand > 0.5 && !onTheWay;
   const justTurned = now.timeS - progress.turnedS < Math.min(restAtMostS, tellsAfterS(kit));
   /** Turned up again at once only if it is urgent; down also when the band is about to be left upwards on the way. */
@@ -119,10 +131,10 @@ export function advise(cooking: Cooking, furthest: Horizon = usualHorizon): Advi
   for (const candidate of steering(now, approaching)) {
     if (fidgets(candidate)) continue;
     const view = outlook(twin, kit, candidate.deeds, horizon);
-    const cost = costOf(view, band, approaching) + candidate.trouble;
+    const cost = costOf(view, band, approaching) + (stalls ? 0 : candidate.trouble);
     if (!best || cost < best.cost) best = { candidate, view, cost };
   }
-  if (!best || idleCost - best.cost < worthwhile) return say('wait', [], 'go on', idle);
+  if (!best || idleCost - best.cost < least) return say('wait', [], 'go on', idle);
   const late = onTheWay && !best.candidate.deeds.some((deed) => deed.kind === 'heat' && deed.notch < now.notch);
   return say('steer', best.candidate.deeds, urgent ? 'act now' : late ? 'next' : 'act soon', best.view);
 }
@@ -160,10 +172,15 @@ function horizonIn(kit: Kit, furthest: Horizon): Horizon {
   return { ...furthest, rows: Math.min(furthest.rows, Math.ceil(seconds / furthest.everyS)) };
 }
 
-/** On the way: from where the step ends to the top of the next hold; in a hold: its band. */
-function wantedBand(steps: readonly Step[], index: number): readonly [number, number] {
+function getsNowhere({ temperatureC, everyS }: Outlook, lowC: number): boolean {
+  const [first, last] = [temperatureC[0], temperatureC[temperatureC.length - 1]].map((row) => rangeOf(row).mid);
+  return last < lowC && last - first < stalledKPerS * everyS * (temperatureC.length - 1);
+}
+
+/** On the way: from where the step ends to the top of the next hold, or the band it leads to; in a hold: its band, clear of the lower edge. */
+function wantedBand(steps: readonly Step[], index: number, approaching: boolean): readonly [number, number] {
   const step = steps[index];
-  if (!('reachedC' in step.end)) return step.bandC;
+  if (!('reachedC' in step.end)) return [step.bandC[0] + (approaching ? 0 : clearOfEdgeK), step.bandC[1]];
   const hold = steps.slice(index).find(({ end }) => 'heldMinutes' in end);
   return [step.end.reachedC, hold ? hold.bandC[1] : step.end.reachedC + 4];
 }

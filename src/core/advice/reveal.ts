@@ -6,6 +6,7 @@ import type { Charge } from '../pan/steps.ts';
 import { valueAt } from '../reactions/parameter.ts';
 import { type Range, rangeOf } from '../twin/range.ts';
 import { type UnseenName, unseenNames, unseenOf, unseenRanges } from '../twin/unseen.ts';
+import type { AlarmChange } from './alarms/engine.ts';
 import type { Rehearsal } from './rehearsal.ts';
 import { type SurpriseName, surpriseKinds } from './surpriseKinds.ts';
 import type { Surprised } from './surprises.ts';
@@ -64,16 +65,23 @@ export function revealOf(rehearsal: Rehearsal, kit: Kit, charge: Charge): Reveal
       const before = { low: at(-score80), mid: at(0), high: at(score80) };
       return { ...revealed(name, hidden.values[name], believed), before };
     }),
-    surprises: rehearsal.surprises?.map((surprise) => revealedSurprise(surprise, rehearsal)),
+    surprises: rehearsal.surprises?.map((surprise) =>
+      revealedSurprise(surprise, rehearsal.cook.alarms.history, rehearsal.timeS),
+    ),
   };
 }
 
-function revealedSurprise({ name, beganS, untilS }: Surprised, { cook, timeS }: Rehearsal): RevealedSurprise {
+/** @param endS when all was over */
+export function revealedSurprise(
+  { name, beganS, untilS }: Surprised,
+  history: readonly AlarmChange[],
+  endS: number,
+): RevealedSurprise {
   const { alarm } = surpriseKinds[name];
-  const said = cook.alarms.history.find(
+  const said = history.find(
     (change) => change.alarm === alarm && change.what === 'sounded' && change.timeS >= beganS && change.timeS <= untilS,
   );
-  return { name, beganS, saidS: said?.timeS, rightS: untilS <= timeS ? untilS : undefined };
+  return { name, beganS, saidS: said?.timeS, rightS: untilS <= endS ? untilS : undefined };
 }
 
 function revealed<Name>(name: Name, hidden: number, believed: Range): Revealed<Name> {

@@ -55,6 +55,16 @@ it('a table of a cook goes back in by the import of tables, deeds and readings a
   expect(preview.happenings.filter(({ deed }) => deed)).toHaveLength(state.deeds.length);
 });
 
+it('a report of a rehearsal says whether it had surprises', () => {
+  const told = (surprises: boolean) => {
+    const begun = { ...begunBody, mode: 'rehearsal', rehearsal: { seed: 1, speed: 1, surprises } } as const;
+    const state = foldCook([sampleDevice('a').make('begun', begun, 0)]);
+    return reportHtml({ state, beliefs: [], landed: undefined, lots: [] });
+  };
+  expect(told(true)).toContain('Rehearsal on a simulated pan, with surprises<');
+  expect(told(false)).toContain('Rehearsal on a simulated pan<');
+});
+
 function report(name: string) {
   const { events } = cookedLog(defaultKit, 4, 'rehearsal', 'a', { request: { ...defaultRequest, name } });
   const few = events.filter(({ kind }, i) => kind !== 'reading' || i % 12 === 0);

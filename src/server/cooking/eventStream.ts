@@ -10,6 +10,8 @@ export interface EventStream {
   /** @param id what the client names when it comes back */
   send(event: string, data: unknown, id?: number): void;
   onEnd(work: () => void): void;
+  /** Cuts the client off; it comes back. */
+  breakOff(): void;
 }
 
 /** Takes the answer over from the framework: it stays open until the client or the server goes. */
@@ -31,5 +33,6 @@ export function openEventStream(reply: FastifyReply): EventStream {
       if (raw.writableLength > mostWaiting) raw.destroy();
     },
     onEnd: (work) => raw.once('close', work),
+    breakOff: () => raw.destroy(),
   };
 }

@@ -22,12 +22,18 @@ export async function followCook(stream: EventStream, { db }: Store, logbook: Lo
   let early: News[] | undefined = [];
   const deliver = (news: News) => {
     if (news.kind === 'logged') sendEvent(news.event);
+    else if (news.kind === 'putBack') sendSnapshot().catch(stream.breakOff);
     else stream.send(news.kind, news.kind === 'pending' ? news.event : news.storage);
   };
   const sendEvent = (event: StampedEvent) => {
     if (event.seq <= lastSeq) return;
     lastSeq = event.seq;
     stream.send('logged', event, event.seq);
+  };
+  const sendSnapshot = async () => {
+    const snapshot = await snapshotOf(db, cook, logbook.now());
+    lastSeq = snapshot?.lastSeq ?? 0;
+    stream.send('snapshot', snapshot ?? null, lastSeq);
   };
   const beat = () => stream.send('beat', { tServer: logbook.now(), lastSeq, storage: logbook.storage() });
 
@@ -45,9 +51,7 @@ export async function followCook(stream: EventStream, { db }: Store, logbook: Lo
     for (const event of (await readEvents(db, cook, since)).events) sendEvent(event);
   } else {
     // Also for a screen that has seen later events than there are: the store was put back to a backup.
-    const snapshot = await snapshotOf(db, cook, logbook.now());
-    lastSeq = snapshot?.lastSeq ?? 0;
-    stream.send('snapshot', snapshot, lastSeq);
+    await sendSnapshot();
   }
   beat();
   for (const news of early) deliver(news);

@@ -19,7 +19,9 @@ export type News =
   | { readonly kind: 'logged'; readonly event: StampedEvent }
   /** Not on the disk yet; comes again as `logged` when it is. */
   | { readonly kind: 'pending'; readonly event: LogEvent }
-  | { readonly kind: 'storage'; readonly storage: StorageState };
+  | { readonly kind: 'storage'; readonly storage: StorageState }
+  /** All that is kept was replaced: what was told before may be gone. */
+  | { readonly kind: 'putBack' };
 
 /** Thrown when events are held in memory because they could not be written. */
 export class StorageFailing extends Error {
@@ -160,6 +162,20 @@ export function createLogbook({ store, clock, backups, warn, retryMs = 5000, rin
         const appended = await written(begun.cook, () => takeInCook(db, begun, incoming));
         if (appended.outcome === 'stored' && appended.fresh.length > 0) backups.soon();
         return appended;
+      });
+    },
+
+    /**
+     * Lets all that is kept be replaced while nothing is written to a log.
+     *
+     * @throws StorageFailing while events are held in memory, which would be lost
+     */
+    replace<T>(work: () => Promise<T>): Promise<T> {
+      return inTurn(async () => {
+        if (failure !== null) throw new StorageFailing(`Nothing was replaced: ${failure}.`);
+        const done = await work();
+        for (const cook of followers.keys()) tell(cook, { kind: 'putBack' });
+        return done;
       });
     },
 

@@ -3,13 +3,14 @@
  * one that is let out is let out at once: also of what it has open.
  */
 import { randomBytes, randomUUID } from 'node:crypto';
-import type { Device, DeviceRole } from '../../api/device.ts';
+import type { Device } from '../../api/device.ts';
 import type { SteadyClock } from '../cooking/steadyClock.ts';
 import { sha256 } from '../sha256.ts';
-import { allDevices, keepDevice, noteSeen, removeDevice } from '../store/devices.ts';
+import { allDevices, bindDevice, keepDevice, noteSeen, removeDevice } from '../store/devices.ts';
 import type { Store } from '../store/store.ts';
 import type { DeviceTable } from '../store/tables.ts';
 import { checkWords } from './checkWords.ts';
+import type { Invited } from './invitations.ts';
 
 /** When a device was last seen is written no oftener than this, ms. */
 const seenEveryMs = 60_000;
@@ -26,18 +27,23 @@ export async function openDevices({ db }: Store, { nowMs }: SteadyClock) {
   const moment = (ms: number) => new Date(ms).toISOString();
   const isOver = ({ expires }: DeviceTable) => expires !== null && Date.parse(expires) <= nowMs();
 
+  function cutOff({ id }: DeviceTable) {
+    for (const leave of leaving.get(id) ?? []) leave();
+    leaving.delete(id);
+  }
+
   async function letOut(device: DeviceTable): Promise<void> {
     known.delete(device.tokenHash);
-    for (const leave of leaving.get(device.id) ?? []) leave();
-    leaving.delete(device.id);
+    cutOff(device);
     await removeDevice(db, device.id);
   }
+
+  const ofId = (id: string) => [...known.values()].find((device) => device.id === id);
 
   return {
     list: (): Device[] => [...known.values()].filter((device) => !isOver(device)).map(shownOf),
 
-    /** @param hours how long it is let in; null for good */
-    async letIn(name: string, role: DeviceRole, hours: number | null): Promise<{ token: string; device: Device }> {
+    async letIn(name: string, { role, hours, cook }: Invited): Promise<{ token: string; device: Device }> {
       const token = randomBytes(tokenBytes).toString('base64url');
       const now = nowMs();
       const device: DeviceTable = {
@@ -48,6 +54,7 @@ export async function openDevices({ db }: Store, { nowMs }: SteadyClock) {
         paired: moment(now),
         lastSeen: moment(now),
         expires: hours === null ? null : moment(now + hours * hourMs),
+        cook,
       };
       await keepDevice(db, device);
       known.set(device.tokenHash, device);
@@ -73,9 +80,25 @@ export async function openDevices({ db }: Store, { nowMs }: SteadyClock) {
       return () => all.delete(leave);
     },
 
+    ofId(id: string): Device | undefined {
+      const device = ofId(id);
+      return device && shownOf(device);
+    },
+
+    /** Binds a device to one cook, to the next or to none; what it has open of another ends. @returns whether there is such a device */
+    async bind(id: string, cook: string | null): Promise<boolean> {
+      const device = ofId(id);
+      if (!device) return false;
+      if (device.cook === cook) return true;
+      await bindDevice(db, id, cook);
+      device.cook = cook;
+      if (device.role === 'reader') cutOff(device);
+      return true;
+    },
+
     /** @returns whether there was one */
     async letOut(id: string): Promise<boolean> {
-      const device = [...known.values()].find((each) => each.id === id);
+      const device = ofId(id);
       if (device) await letOut(device);
       return device !== undefined;
     },

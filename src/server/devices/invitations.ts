@@ -16,6 +16,7 @@ const hourMs = 3_600_000;
 const mostOpen = 20;
 
 export interface Invited extends Invitation {
+  readonly cook: string | null;
   readonly code: string;
   readonly endsMs: number;
 }
@@ -53,16 +54,16 @@ export function openInvitations(nowMs: () => number) {
   }
 
   return {
-    invite(invitation: Invitation): Invited {
+    invite({ role, hours, cook = role === 'probe' ? 'next' : null }: Invitation): Invited {
       dropOld();
       const code = Array.from({ length }, () => alphabet[randomInt(alphabet.length)]).join('');
-      const invited = { ...invitation, code, endsMs: nowMs() + lastsMs };
+      const invited = { role, hours, cook, code, endsMs: nowMs() + lastsMs };
       open.set(code, invited);
       return invited;
     },
 
     /** Uses a code up. @throws Refusal for one that does not count, or after too many of those */
-    use(code: string): Invitation {
+    use(code: string): Invited {
       refuseTooMany();
       const invited = open.get(code);
       open.delete(code);

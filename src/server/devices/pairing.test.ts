@@ -130,7 +130,7 @@ it('lets everybody out but the device that asks', async () => {
 it('lets a guest out when the evening is over', async () => {
   const { clock, pass } = heldClock();
   const app = await testServer({ names, clock });
-  const guest = await pair(app, 'reader', 6);
+  const guest = await pair(app, 'reader', { hours: 6 });
   pass(6 * 3600 - 1);
   expect((await guest.ask('/api/cooks')).statusCode).toBe(200);
   pass(1);

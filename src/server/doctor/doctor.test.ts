@@ -1,4 +1,4 @@
-import { chmodSync, mkdirSync, readdirSync } from 'node:fs';
+import { chmodSync, mkdirSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { createServer } from 'node:net';
 import { join } from 'node:path';
 import { expect, it, onTestFinished } from 'vitest';
@@ -52,6 +52,39 @@ it('finds one number changed in one event, and says what to do', async () => {
     found: expect.stringMatching(/^1 of \d+/),
     advice: expect.stringContaining('backup'),
   });
+});
+
+it('judges a backup by what was written after it, and not by its age alone', async () => {
+  const { folder } = await cookedFolder();
+  const backups = join(folder, 'backups');
+  const dayMs = 86_400_000;
+  const state = async (nowMs: number) => {
+    const { state, found } = named(await examine(folder, port, nowMs), 'Backups') ?? {};
+    return [state, found];
+  };
+  // Nothing was written after it: however old, it holds everything.
+  const wholeMs = Date.now() + 1000;
+  const backUpAt = (ms: number) => {
+    rmSync(backups, { recursive: true, force: true });
+    mkdirSync(backups);
+    writeFileSync(join(backups, `${new Date(ms).toISOString().replaceAll(':', '')}-daily.sqlite`), '');
+  };
+  backUpAt(wholeMs);
+  expect(await state(wholeMs + 400 * dayMs)).toEqual(['well', '1, the newest 400 days old']);
+  // A note on a lot counts as much as a cook.
+  const database = openDatabase(join(folder, 'umberpan.sqlite'));
+  const written = new Date(wholeMs + dayMs).toISOString();
+  database.exec(`INSERT INTO plan VALUES ('11111111-1111-4111-8111-111111111111', 'Dark', NULL, '{}', '${written}')`);
+  database.close();
+  expect((await state(wholeMs + 1.5 * dayMs))[0]).toBe('mind');
+  expect(await state(wholeMs + 40 * dayMs)).toEqual([
+    'wrong',
+    `1, the newest 40 days old; something was written since, last on ${written.slice(0, 10)}`,
+  ]);
+  backUpAt(wholeMs + 2 * dayMs);
+  expect((await state(wholeMs + 40 * dayMs))[0]).toBe('well');
+  rmSync(backups, { recursive: true });
+  expect((await state(wholeMs + 40 * dayMs))[0]).toBe('wrong');
 });
 
 it('finds a clock that was set back behind what was already written', async () => {

@@ -4,7 +4,7 @@ import { get as getPlain, type IncomingMessage } from 'node:http';
 import { get as getEncrypted, type RequestOptions } from 'node:https';
 import { createServer } from 'node:net';
 import { text } from 'node:stream/consumers';
-import type { InputRecord } from '../../api/input.ts';
+import type { InputList } from '../../api/input.ts';
 import { namesOnNetwork } from '../devices/addresses.ts';
 import { readAuthority } from '../devices/trust.ts';
 import { serialPorts } from '../inputs/serialSource.ts';
@@ -68,7 +68,11 @@ export function authorityFinding(folder: string, nowMs: number): Finding {
     const day = authority.ends.toISOString().slice(0, 10);
     return authority.ends.getTime() - nowMs > soonMs
       ? well(name, `the authority counts until ${day}`)
-      : wrong(name, `the authority ends on ${day}`, 'Delete its folder, run `umberpan trust`, and trust the new one.');
+      : wrong(
+          name,
+          `the authority ends on ${day}`,
+          'Run `umberpan trust --remove`, then `umberpan trust`, and trust the new one.',
+        );
   } catch (error) {
     return wrong(name, 'its key is open to others', error instanceof Error ? error.message : String(error));
   }
@@ -83,15 +87,17 @@ export async function serialFinding(): Promise<Finding> {
   }
 }
 
-/** Of a server that runs: how each of its thermometers does. */
+/** Of a server that runs: whether it has a broker of its own, and how each of its thermometers does. */
 export async function inputFindings(at: Asked): Promise<Finding[]> {
-  const { inputs = [] } = (await answer<{ inputs: InputRecord[] }>(at, 'inputs')) ?? {};
-  return inputs.map(({ input, status: { state, reason, last } }) => {
+  const { inputs = [], broker = null } = (await answer<InputList>(at, 'inputs')) ?? {};
+  const own = broker ? [well('MQTT broker', broker.join(', '))] : [];
+  const listened = inputs.map(({ input, status: { state, reason, last } }) => {
     const name = `Thermometer ${input.name}`;
     const heard = last[0] ? `, last ${JSON.stringify(last[0].raw)}` : '';
     if (state === 'hearing' || state === 'off') return well(name, `${state}${heard}`);
     return mind(name, `${state}${reason ? `: ${reason}` : ''}${heard}`, 'The page Devices shows what it sends.');
   });
+  return [...own, ...listened];
 }
 
 /** Plain, and encrypted if there is an authority to know the server by. */

@@ -9,12 +9,15 @@ import { type Finding, mind, well, wrong } from './finding.ts';
 
 const leastFreeBytes = 500e6;
 const dayMs = 86_400_000;
+/** One is made each day on which something was written, if Umberpan runs. */
+const longBehindDays = 7;
 
 export async function storeFindings(folder: string, nowMs: number): Promise<Finding[]> {
   const place = folderFinding(folder);
   const file = join(folder, 'umberpan.sqlite');
   if (!existsSync(file)) return [place, well('Store', 'none yet: it is made at the first start'), spaceFinding(folder)];
-  return [place, ...(await contentFindings(file, nowMs)), backupFinding(folder, nowMs), spaceFinding(folder)];
+  const { findings, written } = await contentFindings(file, nowMs);
+  return [place, ...findings, backupFinding(folder, written, nowMs), spaceFinding(folder)];
 }
 
 function folderFinding(folder: string): Finding {
@@ -31,8 +34,14 @@ function folderFinding(folder: string): Finding {
     : well(name, folder);
 }
 
+interface Content {
+  readonly findings: Finding[];
+  /** When something was last written; undefined when nothing was, or nobody knows. */
+  readonly written?: string | undefined;
+}
+
 /** On a copy, so that a server that runs on it is left alone. */
-async function contentFindings(file: string, nowMs: number): Promise<Finding[]> {
+async function contentFindings(file: string, nowMs: number): Promise<Content> {
   const scratch = mkdtempSync(join(tmpdir(), 'umberpan-doctor-'));
   const repair = `Stop Umberpan and put the newest backup in ${join(dirname(file), 'backups')} in its place. Keep the damaged file.`;
   let store: Database | undefined;
@@ -48,13 +57,34 @@ async function contentFindings(file: string, nowMs: number): Promise<Finding[]> 
       damaged.length === 0
         ? well('Logs', `${events} events, each as it was written`)
         : wrong('Logs', `${damaged.length} of ${events} events are not as they were written`, repair);
-    return [well('Store', 'whole'), chain, clockFinding(newest, nowMs)];
+    return { findings: [well('Store', 'whole'), chain, clockFinding(newest, nowMs)], written: lastWritten(store) };
   } catch (error) {
-    return [wrong('Store', error instanceof Error ? error.message : String(error), repair)];
+    return { findings: [wrong('Store', error instanceof Error ? error.message : String(error), repair)] };
   } finally {
     store?.close();
     rmSync(scratch, { recursive: true, force: true });
   }
+}
+
+/** Where each table says when it was written; what devices do of themselves does not count. */
+const writtenAt = {
+  event: 'received',
+  glass: 'updated',
+  kit: 'updated',
+  lot: 'updated',
+  lot_note: 'created',
+  plan: 'created',
+  tasting: 'created',
+} as const;
+
+function lastWritten(store: Database): string | undefined {
+  // A store of an earlier Umberpan has not all of them.
+  const there = store.prepare("SELECT name FROM sqlite_master WHERE type = 'table'").all([]) as { name: string }[];
+  const times = Object.entries(writtenAt)
+    .filter(([table]) => there.some(({ name }) => name === table))
+    .flatMap(([table, column]) => store.prepare(`SELECT max(${column}) AS at FROM ${table}`).all([]))
+    .flatMap((row) => (row as { at: string | null }).at ?? []);
+  return times.sort().at(-1);
 }
 
 function clockFinding(newest: string | null, nowMs: number): Finding {
@@ -64,13 +94,21 @@ function clockFinding(newest: string | null, nowMs: number): Finding {
   return wrong(name, `${now}; the newest event is later: ${newest}`, 'Set the clock of this machine.');
 }
 
-function backupFinding(folder: string, nowMs: number): Finding {
+/** @param written when something was last written */
+function backupFinding(folder: string, written: string | undefined, nowMs: number): Finding {
+  const name = 'Backups';
   const backups = join(folder, 'backups');
   const newest = newestBackupMs(backups);
-  if (newest === undefined) return well('Backups', 'none yet: one is made when a cook begins or ends');
-  const days = Math.floor((nowMs - newest) / dayMs);
-  const found = `${backupsIn(backups).length}, the newest ${days < 1 ? 'from today' : `${days} days old`}`;
-  return well('Backups', found);
+  const isBehind = written !== undefined && Date.parse(written) > (newest ?? Number.NEGATIVE_INFINITY);
+  if (newest === undefined && !isBehind) return well(name, 'none yet: one is made when a cook begins or ends');
+  // Without any, as old as what it would have to hold.
+  const days = Math.floor((nowMs - (newest ?? Date.parse(written ?? ''))) / dayMs);
+  const age = days < 1 ? 'less than a day old' : days === 1 ? 'a day old' : `${days} days old`;
+  const found = newest === undefined ? 'none' : `${backupsIn(backups).length}, the newest ${age}`;
+  if (!isBehind || days < 1) return well(name, found);
+  const behind = `${found}; something was written since, last on ${written.slice(0, 10)}`;
+  const advice = 'Start Umberpan: within a minute it makes one. If it runs, its log says why it made none.';
+  return days < longBehindDays ? mind(name, behind, advice) : wrong(name, behind, advice);
 }
 
 function spaceFinding(folder: string): Finding {

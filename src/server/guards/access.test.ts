@@ -1,8 +1,10 @@
 // Every route of the OpenAPI document, asked by every role, by a device that was never let in, and by the host itself.
 import { expect, it } from 'vitest';
-import { onNetwork, pair } from '../../../test/paired.ts';
+import { onNetwork, pair, type TestServer } from '../../../test/paired.ts';
+import { sampleCook, sampleDevice } from '../../../test/sampleCook.ts';
 import { testServer } from '../../../test/testServer.ts';
 import { deviceRoles } from '../../api/device.ts';
+import type { LogEvent } from '../../core/log/event.ts';
 
 /** Who may look and who may change: k keeper, c cook, r reader, p probe, * anybody. */
 const expected: Readonly<Record<string, readonly [look: string, change: string]>> = {
@@ -37,7 +39,7 @@ async function everyRoute() {
       const area = path.split('/')[2] ?? '';
       const [look, change] = expected[area] ?? ['nobody named it', 'nobody named it'];
       const may = method === 'get' ? look : change;
-      return { method: method.toUpperCase(), url: path.replaceAll(/\{\w+\}/g, noSuchId), may, area };
+      return { method: method.toUpperCase(), path, url: path.replaceAll(/\{\w+\}/g, noSuchId), may, area };
     }),
   );
   return { app, routes };
@@ -45,6 +47,19 @@ async function everyRoute() {
 
 /** What is let in is refused a moment later for its body, so that no act is done for the asking. */
 const noBody = { payload: 'x', headers: { 'content-type': 'text/x-of-no-kind' } };
+
+async function begin(app: TestServer, mode: 'live' | 'rehearsal' = 'live') {
+  const { cook, begun } = sampleCook();
+  const rehearsal = mode === 'live' ? null : { seed: 1, speed: 1 };
+  const payload = { ...begun, body: { ...begun.body, mode, rehearsal } };
+  expect((await app.inject({ method: 'POST', url: '/api/cooks', payload })).statusCode).toBe(201);
+  return cook;
+}
+
+async function end(app: TestServer, cook: string) {
+  const payload = sampleDevice(cook).make('ended', { how: 'done' }, 1);
+  expect((await app.inject({ method: 'POST', url: `/api/cooks/${cook}/events`, payload })).statusCode).toBe(201);
+}
 
 type Asked = { readonly method: string; readonly url: string };
 const asking = ({ method, url }: Asked) => ({
@@ -77,6 +92,101 @@ it.each([...deviceRoles].reverse())(
   },
   60_000,
 );
+
+/** What a guest sees who was let in for one cook; beside it only what anybody may look at. */
+const ofOneCook = ['/api/cooks/{id}', '/api/cooks/{id}/events', '/api/cooks/{id}/file', '/api/cooks/{id}/live'];
+
+it('a guest who was let in for one cook sees that cook, and nothing else', async () => {
+  const { app, routes } = await everyRoute();
+  const [shared, other] = [await begin(app), await begin(app)];
+  const guest = await pair(app, 'reader', { cook: shared, hours: 6 });
+  const wrong: string[] = [];
+  for (const route of routes) {
+    for (const id of [shared, other, noSuchId]) {
+      const { url: _, ...asked } = asking(route);
+      const url = route.path.replaceAll(/\{\w+\}/g, id);
+      // A stream would not end.
+      if (id === shared && url.endsWith('/live')) continue;
+      const { statusCode } = await guest.ask(url, asked);
+      const look = route.method === 'GET' && ofOneCook.includes(route.path) && id === shared;
+      const allowed = route.may === '*' || route.area === 'time' || look;
+      if ((statusCode === 403) === allowed) wrong.push(`${route.method} ${url}: ${statusCode}`);
+    }
+  }
+  expect(wrong).toEqual([]);
+  // A keeper shares another: from then on it is that one.
+  const bind = (cook: string | null) =>
+    app.inject({ method: 'PUT', url: `/api/devices/${guest.device.id}/cook`, payload: { cook } });
+  expect((await bind(other)).statusCode).toBe(200);
+  const sees = async (cook: string) => (await guest.ask(`/api/cooks/${cook}`)).statusCode;
+  expect([await sees(shared), await sees(other)]).toEqual([403, 200]);
+  await bind(null);
+  expect([await sees(shared), (await guest.ask('/api/cooks')).statusCode]).toEqual([200, 200]);
+}, 60_000);
+
+it('a probe sends into the one cook that it was let in for, sleeps when that ended, and is woken by a keeper', async () => {
+  const { app } = await everyRoute();
+  const [first, second] = [await begin(app), await begin(app)];
+  const probe = await pair(app, 'probe', { cook: first });
+  const send = async (cook = '') => {
+    const query = cook && `&cook=${cook}`;
+    const asked = { method: 'POST', payload: '21.5', headers: { 'content-type': 'text/plain' } } as const;
+    const answer = await probe.ask(`/api/readings?unit=C${query}`, asked);
+    return [answer.statusCode, answer.json().type?.replace('/api/problems#', '')];
+  };
+  const readings = async (cook: string) =>
+    (await app.inject(`/api/cooks/${cook}/events`)).json().events.filter(({ kind }: LogEvent) => kind === 'reading');
+
+  expect(await send()).toEqual([201, undefined]);
+  expect(await send(first)).toEqual([201, undefined]);
+  expect(await send(second)).toEqual([403, 'not-allowed']);
+  expect([await readings(first), await readings(second)]).toMatchObject([{ length: 2 }, { length: 0 }]);
+
+  await end(app, first);
+  expect(await send()).toEqual([409, 'asleep']);
+  expect(await send(second)).toEqual([409, 'asleep']);
+  expect((await probe.ask('/api/standing')).json().device).toMatchObject({ cook: null });
+
+  const wake = (cook: string | null) =>
+    app.inject({ method: 'PUT', url: `/api/devices/${probe.device.id}/cook`, payload: { cook } });
+  expect((await wake('next')).json()).toMatchObject({ cook: 'next' });
+  expect(await send()).toEqual([201, undefined]);
+  expect(await readings(second)).toHaveLength(1);
+  // It stays with that one, also when another begins.
+  const third = await begin(app);
+  expect(await send()).toEqual([201, undefined]);
+  expect(await readings(third)).toEqual([]);
+  await end(app, second);
+  expect(await send()).toEqual([409, 'asleep']);
+}, 60_000);
+
+it('a probe that was let in before the cook waits for it, and passes over rehearsals', async () => {
+  const { app } = await everyRoute();
+  const probe = await pair(app, 'probe');
+  const rehearsed = await begin(app, 'rehearsal');
+  const send = () => probe.ask('/api/readings', { method: 'POST', payload: { value: 21.5, unit: 'Cel' } });
+  expect((await send()).json().type).toBe('/api/problems#which-cook');
+  const cook = await begin(app);
+  expect((await send()).statusCode).toBe(201);
+  expect((await app.inject(`/api/cooks/${rehearsed}`)).json().lastSeq).toBe(1);
+  expect((await app.inject(`/api/cooks/${cook}`)).json().lastSeq).toBe(3);
+});
+
+it.each([
+  ['cook', noSuchId, 400],
+  ['reader', 'next', 400],
+  ['reader', noSuchId, 404],
+  ['probe', noSuchId, 404],
+  ['probe', 'mine', 400],
+])('a %s is not let in for the cook %s', async (role, cook, status) => {
+  const { app } = await everyRoute();
+  const answer = await app.inject({ method: 'POST', url: '/api/invitations', payload: { role, cook } });
+  expect(answer.statusCode).toBe(status);
+  if (status === 404 || role === 'cook') return;
+  const device = await pair(app, role as 'reader');
+  const bound = await app.inject({ method: 'PUT', url: `/api/devices/${device.device.id}/cook`, payload: { cook } });
+  expect([bound.statusCode, bound.json().errors[0].field]).toEqual([400, 'cook']);
+});
 
 it('a device that was never let in may ask who it is, and use a code; everything else wants a token', async () => {
   const { app, routes } = await everyRoute();

@@ -41,6 +41,15 @@ const accessTo: Readonly<Record<string, Access>> = {
   invitations: { look: keeper, change: keeper },
 };
 
+/** What a guest may ask for who is let in for one cook: that cook, as it goes on and as it was. */
+export const sharedRoutes: ReadonlySet<string | undefined> = new Set([
+  '/api/cooks/:id',
+  '/api/cooks/:id/events',
+  '/api/cooks/:id/file',
+  '/api/cooks/:id/live',
+  '/api/time',
+]);
+
 /** @param path of the route, such as `/api/cooks/:id` */
 export function areaOf(path: string): string | undefined {
   return /^\/api\/([^/?]+)/.exec(path)?.[1];

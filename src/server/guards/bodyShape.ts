@@ -1,4 +1,5 @@
 /** Refuses documents that are small on the wire and endless to walk: nested deeper or with more fields than anything kept here. */
+import { Readable } from 'node:stream';
 import type { FastifyInstance } from 'fastify';
 import { Refusal } from '../problem.ts';
 
@@ -9,7 +10,9 @@ const longestText = 100_000;
 
 export function guardBodyShape(app: FastifyInstance) {
   app.addHook('preValidation', async ({ body }) => {
-    const fault = typeof body === 'object' && body !== null ? faultOf(body) : undefined;
+    // What comes as a stream is no document yet: who reads it judges it.
+    const isDocument = typeof body === 'object' && body !== null && !(body instanceof Readable);
+    const fault = isDocument ? faultOf(body) : undefined;
     if (fault !== undefined) throw new Refusal('too-large', fault);
   });
 }

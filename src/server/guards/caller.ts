@@ -6,7 +6,7 @@ import type { FastifyInstance, FastifyRequest } from 'fastify';
 import type { Device } from '../../api/device.ts';
 import type { Devices } from '../devices/devices.ts';
 import { Refusal } from '../problem.ts';
-import { areaOf, whoMay } from './access.ts';
+import { areaOf, sharedRoutes, whoMay } from './access.ts';
 import { isLoopbackAddress, isLoopbackHost } from './loopback.ts';
 
 export type Caller =
@@ -46,7 +46,7 @@ async function callerOf(request: FastifyRequest, devices: Devices): Promise<Call
   return { kind: isHost ? 'host' : 'nobody' };
 }
 
-function refuseUnlessAllowed({ caller, method, routeOptions }: FastifyRequest) {
+function refuseUnlessAllowed({ caller, method, routeOptions, params }: FastifyRequest) {
   const area = areaOf(routeOptions.url ?? '');
   // Pages hold no data; an address that is not there is not there for anybody.
   if (area === undefined || caller.kind === 'host') return;
@@ -55,8 +55,13 @@ function refuseUnlessAllowed({ caller, method, routeOptions }: FastifyRequest) {
   if (caller.kind === 'nobody') {
     throw new Refusal('not-paired', 'Ask the keeper for a code, and pair this device at /pair.');
   }
-  const { name, role } = caller.device;
+  const { name, role, cook } = caller.device;
   if (!who.includes(role)) {
     throw new Refusal('not-allowed', `${name} is paired as ${role}; this is for ${who.join(', ')}.`);
+  }
+  if (role !== 'reader' || cook === null) return;
+  const { id } = params as { readonly id?: string };
+  if (!sharedRoutes.has(routeOptions.url) || (id ?? cook) !== cook) {
+    throw new Refusal('not-shared', `One cook was shared with ${name}; this is something else.`);
   }
 }

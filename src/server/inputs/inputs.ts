@@ -1,12 +1,17 @@
 /** The thermometers that the server listens to: kept, started, stopped, and how each does. They are heard without a cook too, so that they can be tried before one. */
 import { randomUUID } from 'node:crypto';
+import type { CookRecord } from '../../api/cook.ts';
 import type { Heard, Input, InputRecord } from '../../api/input.ts';
 import type { SteadyClock } from '../cooking/steadyClock.ts';
+import type { Devices } from '../devices/devices.ts';
+import { bindToCook, cookFor } from '../devices/sending.ts';
+import { Refusal } from '../problem.ts';
 import { runningCooks } from '../store/cooks.ts';
 import { allInputs, keepInput, removeInput } from '../store/inputs.ts';
 import type { Store } from '../store/store.ts';
 import type { Intake, MarkedReading } from './intake.ts';
 import { type Listening, listenTo } from './listening.ts';
+import type { OwnBroker } from './ownBroker.ts';
 
 export type Inputs = Awaited<ReturnType<typeof openInputs>>;
 
@@ -14,28 +19,48 @@ interface Parts {
   readonly store: Store;
   readonly intake: Intake;
   readonly clock: SteadyClock;
+  readonly devices: Devices;
+  /** The server's own, if it was started with one. */
+  readonly broker: OwnBroker | undefined;
   readonly warn: (problem: unknown, message: string) => void;
 }
 
-export async function openInputs({ store, intake, clock, warn }: Parts) {
+interface Known {
+  readonly input: Input;
+  readonly listening: Listening;
+  /** The device that sent last, where one showed a token. */
+  from: string | undefined;
+}
+
+export async function openInputs({ store, intake, clock, devices, broker, warn }: Parts) {
   const { db } = store;
-  const known = new Map<string, { readonly input: Input; readonly listening: Listening }>();
+  const known = new Map<string, Known>();
 
-  /** The newest of those that go on: an older one was left unended. */
-  const cookNow = async () => (await runningCooks(db))[0];
-
-  async function write(marked: MarkedReading) {
-    const cook = await cookNow();
-    if (cook) await intake.write(cook.id, marked);
+  async function write(marked: MarkedReading, from: string | undefined) {
+    const device = from === undefined ? undefined : devices.ofId(from);
+    const cook = device ? await bindToCook(device, devices, store) : cookNow(await runningCooks(db))?.id;
+    if (cook) await intake.write(cook, marked);
   }
 
   function start(id: string, input: Input) {
-    const take = (raw: Heard['raw']) => {
+    const take = (raw: Heard['raw'], from: string | undefined) => {
       const marked = intake.mark(id, input.probe, raw, input.unit);
-      write(marked).catch((error) => warn(error, `A reading of ${input.name} was not written`));
+      each.from = from;
+      write(marked, from).catch((error) => {
+        if (!(error instanceof Refusal)) return warn(error, `A reading of ${input.name} was not written`);
+        // That no cook goes on the list says anyway.
+        if (error.kind === 'asleep') each.listening.note(error.message);
+      });
       return marked;
     };
-    known.set(id, { input, listening: listenTo(input, take, clock.nowMs) });
+    const each: Known = { input, listening: listenTo(input, { take, nowMs: clock.nowMs, broker }), from: undefined };
+    known.set(id, each);
+  }
+
+  function cookOf({ input, from }: Known, running: readonly CookRecord[]) {
+    const device = from === undefined ? undefined : devices.ofId(from);
+    const cook = device ? cookFor(device, running) : cookNow(running);
+    return cook && input.on ? { id: cook.id, name: cook.name } : null;
   }
 
   async function change(id: string, input: Input) {
@@ -48,12 +73,11 @@ export async function openInputs({ store, intake, clock, warn }: Parts) {
 
   return {
     async list(): Promise<InputRecord[]> {
-      const running = await cookNow();
-      const cook = running ? { id: running.id, name: running.name } : null;
-      return [...known].map(([id, { input, listening }]) => ({
+      const running = await runningCooks(db);
+      return [...known].map(([id, each]) => ({
         id,
-        input: withoutPassword(input),
-        status: { ...listening.status(), cook: input.on ? cook : null },
+        input: withoutPassword(each.input),
+        status: { ...each.listening.status(), cook: cookOf(each, running) },
       }));
     },
 
@@ -84,6 +108,11 @@ export async function openInputs({ store, intake, clock, warn }: Parts) {
       await Promise.all([...known.values()].map(({ listening }) => listening.stop()));
     },
   };
+}
+
+/** The newest real cook that goes on, an older one was left unended; with none, the newest rehearsal. */
+function cookNow(running: readonly CookRecord[]): CookRecord | undefined {
+  return running.find(({ mode }) => mode === 'live') ?? running[0];
 }
 
 /** A password goes only where it was given for: another broker is not told it. */

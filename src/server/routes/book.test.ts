@@ -10,14 +10,18 @@ import { openStore } from '../store/store.ts';
 
 type App = Awaited<ReturnType<typeof testServer>>;
 
-/** The file of a small cook: half an hour, a reading a minute. */
-function cookFile(mode: 'live' | 'rehearsal' = 'live'): { readonly id: string; readonly file: string } {
+/** The file of a small cook: half an hour, a reading a minute unless told. */
+function cookFile(
+  mode: 'live' | 'rehearsal' = 'live',
+  readingsAMinute = 1,
+): { readonly id: string; readonly file: string } {
   const id = randomUUID();
   const device = sampleDevice(id);
   const rehearsal = mode === 'rehearsal' ? { seed: 1, speed: 1 } : null;
   const events: LogEvent[] = [device.make('begun', { ...begunBody, mode, rehearsal }, 0)];
   events.push(device.make('heat', { notch: 6 }, 5));
-  for (let minute = 1; minute <= 30; minute++) {
+  for (let count = 1; count <= 30 * readingsAMinute; count++) {
+    const minute = count / readingsAMinute;
     const valueC = Math.min(140, 21 + 6 * minute);
     events.push(
       device.make('reading', { probe: 'pan', valueC, quality: 'fresh', unit: 'Cel', raw: valueC }, 60 * minute),
@@ -64,6 +68,16 @@ it('tells of each cook what it landed at, once its log was gone through, and reh
   const { celsius = [], colours = [] } = summary?.line ?? {};
   expect(colours).toHaveLength(Math.ceil(celsius.length / 4));
   expect(summary?.facts.find(({ what }) => what === 'Colour')?.value).toBeCloseTo(summary?.landed?.ebc.mid ?? 0, 2);
+});
+
+it('goes to the end of a log that is read in several turns', async () => {
+  const app = await testServer();
+  const [long, other] = [cookFile('live', 40), cookFile()];
+  for (const { file } of [other, long]) expect((await takeIn(app, file)).statusCode).toBe(200);
+  const entries = await bookMade(app);
+  const [few, many] = [other, long].map(({ id }) => entries.find(({ cook }) => cook.id === id)?.summary);
+  expect(many).toMatchObject({ poured: true, endS: few?.endS });
+  expect(many?.steps.map(({ kind }) => kind)).toEqual(['invert', 'brown']);
 });
 
 it('makes the very same summary from the log again, and another when something is added to the log', async () => {

@@ -2,9 +2,11 @@
 import type { FastifyInstance } from 'fastify';
 import type { ZodTypeProvider } from 'fastify-type-provider-zod';
 import {
+  bindingSchema,
   deviceSchema,
   invitationSchema,
   invitedSchema,
+  misbound,
   pairedSchema,
   pairingSchema,
   standingSchema,
@@ -13,6 +15,9 @@ import { z } from '../../api/zod.ts';
 import type { Devices } from '../devices/devices.ts';
 import type { Invitations } from '../devices/invitations.ts';
 import { Refusal } from '../problem.ts';
+import { findCook } from '../store/cooks.ts';
+import type { Store } from '../store/store.ts';
+import { noCook } from './cooks.ts';
 import { byId, problem } from './respond.ts';
 
 const nothing = { 204: z.null(), default: problem };
@@ -20,11 +25,16 @@ const nothing = { 204: z.null(), default: problem };
 /** @param addresses where devices on the network reach this server */
 export function deviceRoutes(
   instance: FastifyInstance,
+  { db }: Store,
   devices: Devices,
   invitations: Invitations,
   addresses: () => readonly string[],
 ) {
   const app = instance.withTypeProvider<ZodTypeProvider>();
+
+  async function refuseUnknown(cook: string | null | undefined) {
+    if (cook && cook !== 'next' && !(await findCook(db, cook))) noCook(cook);
+  }
 
   app.get(
     '/api/standing',
@@ -44,8 +54,9 @@ export function deviceRoutes(
         response: { 201: invitedSchema, default: problem },
       },
     },
-    (request, reply) => {
-      const { code, role, endsMs } = invitations.invite(request.body);
+    async ({ body }, reply) => {
+      await refuseUnknown(body.cook);
+      const { code, role, endsMs } = invitations.invite(body);
       reply.code(201);
       const links = addresses().map((address) => pairingLink(address, code));
       return { code, role, ends: new Date(endsMs).toISOString(), links };
@@ -62,9 +73,9 @@ export function deviceRoutes(
       },
     },
     async ({ body }, reply) => {
-      const { role, hours } = invitations.use(body.code);
+      const invited = invitations.use(body.code);
       reply.code(201);
-      return devices.letIn(body.name, role, hours);
+      return devices.letIn(body.name, invited);
     },
   );
 
@@ -79,11 +90,34 @@ export function deviceRoutes(
     () => ({ devices: devices.list() }),
   );
 
+  app.put(
+    '/api/devices/:id/cook',
+    {
+      schema: {
+        summary: 'Say which cook a thermometer sends to, or a guest sees',
+        params: byId,
+        body: bindingSchema,
+        response: { 200: deviceSchema, default: problem },
+      },
+    },
+    async ({ params: { id }, body: { cook } }) => {
+      const device = devices.ofId(id) ?? noDevice(id);
+      const trouble = misbound(device.role, cook);
+      if (trouble) {
+        const message = `cook ${trouble}`;
+        throw new Refusal('invalid-input', message, { errors: [{ field: 'cook', message }] });
+      }
+      await refuseUnknown(cook);
+      await devices.bind(id, cook);
+      return devices.ofId(id) ?? noDevice(id);
+    },
+  );
+
   app.delete(
     '/api/devices/:id',
     { schema: { summary: 'Let a device out, at once', params: byId, response: nothing } },
     async ({ params }, reply) => {
-      if (!(await devices.letOut(params.id))) throw new Refusal('not-found', `There is no device ${params.id}.`);
+      if (!(await devices.letOut(params.id))) noDevice(params.id);
       return reply.code(204).send(null);
     },
   );
@@ -96,6 +130,10 @@ export function deviceRoutes(
       return reply.code(204).send(null);
     },
   );
+}
+
+function noDevice(id: string): never {
+  throw new Refusal('not-found', `There is no device ${id}.`);
 }
 
 /** The code is in the fragment: no browser sends that part, so it is in no log. */

@@ -1,22 +1,21 @@
-/** `/api/inputs`: the thermometers that the server listens to by itself. */
+/** `/api/inputs`: the thermometers that the server listens to by itself, and where they reach its own broker. */
 import type { FastifyInstance } from 'fastify';
 import type { ZodTypeProvider } from 'fastify-type-provider-zod';
-import { inputRecordSchema, inputSchema, portsSchema } from '../../api/input.ts';
+import { inputListSchema, inputSchema, portsSchema } from '../../api/input.ts';
 import { z } from '../../api/zod.ts';
 import type { Inputs } from '../inputs/inputs.ts';
 import { serialPorts } from '../inputs/serialSource.ts';
 import { Refusal } from '../problem.ts';
 import { byId, problem } from './respond.ts';
 
-const listed = z.object({ inputs: z.array(inputRecordSchema) });
-
-export function inputRoutes(instance: FastifyInstance, inputs: Inputs) {
+/** @param broker addresses of the server's own broker, or null */
+export function inputRoutes(instance: FastifyInstance, inputs: Inputs, broker: () => string[] | null) {
   const app = instance.withTypeProvider<ZodTypeProvider>();
-  const all = async () => ({ inputs: await inputs.list() });
+  const all = async () => ({ inputs: await inputs.list(), broker: broker() });
 
   app.get(
     '/api/inputs',
-    { schema: { summary: 'The inputs, and how each does', response: { 200: listed, default: problem } } },
+    { schema: { summary: 'The inputs, and how each does', response: { 200: inputListSchema, default: problem } } },
     all,
   );
 
@@ -48,7 +47,7 @@ export function inputRoutes(instance: FastifyInstance, inputs: Inputs) {
         summary: 'Change an input',
         params: byId,
         body: inputSchema,
-        response: { 200: listed, default: problem },
+        response: { 200: inputListSchema, default: problem },
       },
     },
     async ({ params, body }) => {

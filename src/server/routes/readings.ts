@@ -7,6 +7,9 @@ import { refusal } from '../../api/refusalWords.ts';
 import { z } from '../../api/zod.ts';
 import { type ReadingUnit, readingUnits } from '../../core/log/bodies.ts';
 import { unitSpelled } from '../../core/units/unitLookup.ts';
+import type { Devices } from '../devices/devices.ts';
+import { bindToCook } from '../devices/sending.ts';
+import type { Caller } from '../guards/caller.ts';
 import type { Intake } from '../inputs/intake.ts';
 import { Refusal } from '../problem.ts';
 import { findCook, runningCooks } from '../store/cooks.ts';
@@ -25,7 +28,7 @@ const unit = z
 const takes = ['application/json', 'text/plain'];
 
 const settings = {
-  cook: recordId().optional().describe('The cook; the one that is running when not given.'),
+  cook: recordId().optional().describe('The cook; the one that is running when not given. A probe has one already.'),
   probe: personsName(40).default('probe').describe('Which thermometer.'),
 };
 const asJson = exactly({
@@ -39,7 +42,8 @@ const asJson = exactly({
 });
 const asText = z.object({ ...settings, unit });
 
-export function readingsRoute(instance: FastifyInstance, { db }: Store, intake: Intake) {
+export function readingsRoute(instance: FastifyInstance, store: Store, intake: Intake, devices: Devices) {
+  const { db } = store;
   // In a scope of its own: nowhere else is plain text taken.
   instance.register(async (scope) => {
     scope.addContentTypeParser('text/plain', { parseAs: 'string', bodyLimit: 1024 }, (_, body, done) =>
@@ -62,9 +66,9 @@ export function readingsRoute(instance: FastifyInstance, { db }: Store, intake: 
         },
       },
       async (request, reply) => {
-        const { body, query } = request;
+        const { body, query, caller } = request;
         const given = typeof body === 'string' ? { ...asText.parse(query), value: body } : asJson.parse(body);
-        const cook = await cookFor(given.cook);
+        const cook = await cookFor(caller, given.cook);
         const marked = intake.mark('http', given.probe, given.value, given.unit as ReadingUnit);
         const appended = await intake.write(cook, marked);
         if (appended.outcome === 'differs') throw new Error('A new event has the id of another.');
@@ -74,7 +78,12 @@ export function readingsRoute(instance: FastifyInstance, { db }: Store, intake: 
     );
   });
 
-  async function cookFor(id: string | undefined): Promise<string> {
+  async function cookFor(caller: Caller, id: string | undefined): Promise<string> {
+    if (caller.kind === 'device' && caller.device.role === 'probe') {
+      const own = await bindToCook(caller.device, devices, store);
+      if (id === undefined || id === own) return own;
+      throw new Refusal('not-allowed', `${caller.device.name} sends to one cook, and cook ${id} is another.`);
+    }
     if (id !== undefined) return (await findCook(db, id))?.id ?? noCook(id);
     const running = await runningCooks(db);
     if (running.length === 1) return running[0].id;

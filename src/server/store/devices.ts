@@ -14,6 +14,10 @@ export async function noteSeen(db: Kysely<Tables>, id: string, lastSeen: string)
   await db.updateTable('device').set({ lastSeen }).where('id', '=', id).execute();
 }
 
+export async function bindDevice(db: Kysely<Tables>, id: string, cook: string | null): Promise<void> {
+  await db.updateTable('device').set({ cook }).where('id', '=', id).execute();
+}
+
 export async function removeDevice(db: Kysely<Tables>, id: string): Promise<void> {
   await db.deleteFrom('device').where('id', '=', id).execute();
 }

@@ -47,11 +47,11 @@ export async function restoreWorkspace(file: string, folder: string): Promise<Re
   }
 }
 
-async function sha256OfFile(file: string): Promise<string> {
+export async function sha256OfFile(file: string): Promise<string> {
   return sha256OfPieces(createReadStream(file));
 }
 
-async function sha256OfPieces(pieces: AsyncIterable<string | Buffer>): Promise<string> {
+export async function sha256OfPieces(pieces: AsyncIterable<string | Buffer>): Promise<string> {
   const hash = createHash('sha256');
   for await (const piece of pieces) hash.update(piece);
   return hash.digest('hex');

@@ -16,6 +16,8 @@ import type { Tables } from './tables.ts';
 
 export interface Store {
   readonly db: Kysely<Tables>;
+  /** Where it is, for what is laid beside it for a while. */
+  readonly folder: string;
   /** Opens the file anew after a failed write. */
   reopen(): Promise<void>;
   /** Copies the live store beside it, one backup at a time, and proves the copy. */
@@ -58,6 +60,7 @@ export async function openStore(
     }
     return {
       db,
+      folder,
       // Not while somebody is in the middle of a transaction.
       async reopen() {
         await db.connection().execute(async () => reopen());

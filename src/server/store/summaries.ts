@@ -45,7 +45,7 @@ export async function keepSummary(
 }
 
 /** Cooks that were left without an end. */
-async function silentCooks(db: Kysely<Tables>, cooks: readonly CookRecord[], now: string): Promise<Set<string>> {
+export async function silentCooks(db: Kysely<Tables>, cooks: readonly CookRecord[], now: string): Promise<Set<string>> {
   const open = cooks.filter(({ ended }) => ended === null).map(({ lastSeq }) => lastSeq);
   if (open.length === 0) return new Set();
   const last = await db.selectFrom('event').select(['cook', 'received']).where('seq', 'in', open).execute();

@@ -94,6 +94,8 @@ export interface DeviceTable {
   paired: string;
   lastSeen: string;
   expires: string | null;
+  /** The one cook that it is let in for, or `next`. */
+  cook: string | null;
 }
 
 export interface InputTable {

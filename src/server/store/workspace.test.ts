@@ -90,7 +90,7 @@ async function writeShelf({ db }: Awaited<ReturnType<typeof openStore>>): Promis
   const tasting = { tastedAt: at, weeks: 3.5, strengths, liking: 8, note: 'a “second” pint?' };
   await createTasting(db, { id: randomUUID(), glassId, tasting }, now);
   const device = { id: randomUUID(), name: 'Pocket phone', role: 'keeper', tokenHash } as const;
-  await keepDevice(db, { ...device, paired: at, lastSeen: at, expires: null });
+  await keepDevice(db, { ...device, paired: at, lastSeen: at, expires: null, cook: null });
 }
 
 async function textOf(store: Awaited<ReturnType<typeof openStore>>): Promise<string> {

@@ -19,7 +19,20 @@ const rowsTogether = 2000;
 
 /** In an order in which each row comes after those that it refers to. */
 const small = ['kit', 'plan', 'cook', 'lot', 'lot_note', 'glass', 'tasting'] as const satisfies (keyof Tables)[];
-const tables: readonly string[] = [...small, 'event'];
+export const tables: readonly string[] = [...small, 'event'];
+
+/** How many records of each kind are kept, events aside. */
+export type Counts = Readonly<Record<(typeof small)[number], number>>;
+
+/** @param schema of the connection's databases: `main`, or one that was attached */
+export async function countsIn(db: Kysely<Tables>, schema: string): Promise<Counts> {
+  const counts: [string, number][] = [];
+  for (const table of small) {
+    const { rows } = await sql<{ n: number }>`SELECT count(*) AS n FROM ${sql.id(schema, table)}`.execute(db);
+    counts.push([table, rows[0].n]);
+  }
+  return Object.fromEntries(counts) as Counts;
+}
 
 type Row = Readonly<Record<string, unknown>>;
 

@@ -10,6 +10,13 @@ interface UnreachedProps {
 
 export function Unreached({ reach, so }: UnreachedProps) {
   if (reach === 'away') return <>The server is not reached: {so}</>;
+  if (reach === 'not shared') {
+    return (
+      <>
+        One cook was shared with this device, and this was not: {so} <Link href="/pair">To the cook</Link>
+      </>
+    );
+  }
   return (
     <>
       This device is not let in: {so} <Link href="/pair">Pair it</Link>

@@ -1,5 +1,6 @@
 /** Links to files of the server, for devices that show a pass: a browser alone would ask without it. */
 import { ask, passHeld } from './pass.ts';
+import { saveAs } from './saveAs.ts';
 
 /** Has the page fetch what such a link names; everywhere on the page, for as long as it is open. */
 export function fetchLinkedFiles(): void {
@@ -15,8 +16,5 @@ async function save(address: string, name: string): Promise<void> {
   const answer = await ask(address);
   if (!answer.ok) return;
   const [, named] = /filename="([^"]+)"/.exec(answer.headers.get('content-disposition') ?? '') ?? [];
-  const url = URL.createObjectURL(await answer.blob());
-  Object.assign(document.createElement('a'), { href: url, download: named ?? (name || 'umberpan') }).click();
-  // Once the browser has taken it.
-  setTimeout(() => URL.revokeObjectURL(url), 60_000);
+  saveAs(named ?? (name || 'umberpan'), await answer.blob());
 }

@@ -17,7 +17,19 @@ export function useStanding(): Standing | undefined {
   return data;
 }
 
+/** May let others in. */
+export function useKeeps(): boolean {
+  const standing = useStanding();
+  return standing?.standing === 'host' || standing?.device?.role === 'keeper';
+}
+
 /** A guest who may look and not act. */
 export function useLooksOn(): boolean {
   return useStanding()?.device?.role === 'reader';
+}
+
+/** Whether this device may do everything; undefined while that is not known. */
+export function useIsKeeper(): boolean | undefined {
+  const standing = useStanding();
+  return standing && (standing.standing === 'host' || standing.device?.role === 'keeper');
 }

@@ -1,7 +1,8 @@
 // In the page: picture files with bytes changed, cut off or put in between, given to the reader of photos as a person would choose them.
+
+import { guessedFrames } from '../../../src/core/colour/photo/guessedFrames.ts';
+import { readPicture } from '../../../src/core/colour/photo/readPicture.ts';
 import { decoded } from '../../../src/web/places/shelf/measure/photo/decode.ts';
-import { guessedFrames } from '../../../src/web/places/shelf/measure/photo/guess.ts';
-import { readPicture } from '../../../src/web/places/shelf/measure/photo/readPicture.ts';
 
 export interface Asked {
   readonly files: number;

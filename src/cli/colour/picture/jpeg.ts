@@ -1,21 +1,20 @@
 /** Pixels of a JPEG as they are stored (ITU T.81, annex B: markers), and the colour profile beside them (ICC.1, annex B.4). */
-import { decode } from 'jpeg-js';
+import codec from '@cornerstonejs/codec-libjpeg-turbo-8bit/decodewasmjs';
+import type { Picture } from '../../../core/colour/photo/patch.ts';
 import { NoPicture, type Pixels, requireSize } from './pixels.ts';
 
 const startOfScan = 0xda;
 const endOfImage = 0xd9;
 const withProfile = 0xe2;
-/** What the decoder may hold at once, MB: one picture of 56 million pixels took 1.2 GB in all. */
-const mostMemory = 2048;
+const components = 3;
 
-export function jpegPixels(file: Buffer): Pixels {
+export async function jpegPixels(file: Buffer): Promise<Pixels> {
   const segments = segmentsOf(file);
   const frame = segments.find(({ marker }) => isFrame(marker))?.body;
   if (frame === undefined || frame.length < 6) throw new NoPicture('is a JPEG without a header');
   requireSize(frame.readUInt16BE(3), frame.readUInt16BE(1));
-  if (frame[5] !== 3) throw new NoPicture('is a JPEG in grey or of four inks; allowed: three channels');
-  const { width, height, data } = decoded(file);
-  return { width, height, data, profile: profileIn(segments) };
+  if (frame[5] !== components) throw new NoPicture('is a JPEG in grey or of four inks; allowed: three channels');
+  return { ...(await decoded(file)), profile: profileIn(segments) };
 }
 
 interface Segment {
@@ -41,12 +40,27 @@ function isFrame(marker: number): boolean {
   return marker >= 0xc0 && marker <= 0xcf && ![0xc4, 0xc8, 0xcc].includes(marker);
 }
 
-function decoded(file: Buffer) {
+/** The decoder is a machine of its own that has up to 2 GB; what it throws is the number of a place in there. */
+async function decoded(file: Buffer): Promise<Picture> {
+  const { JPEGDecoder } = await codec();
+  const decoder = new JPEGDecoder();
   try {
-    return decode(file, { useTArray: true, tolerantDecoding: false, maxMemoryUsageInMB: mostMemory });
-  } catch (error) {
-    throw new NoPicture(`is a JPEG that can't be read (${error instanceof Error ? error.message : error})`);
+    decoder.getEncodedBuffer(file.length).set(file);
+    decoder.decode();
+    const { width, height } = decoder.getFrameInfo();
+    return { width, height, data: withAlpha(decoder.getDecodedBuffer(), width * height) };
+  } catch {
+    throw new NoPicture("is a JPEG that can't be read: it is broken, or breaks off");
+  } finally {
+    decoder.delete();
   }
+}
+
+function withAlpha(rgb: Uint8Array, pixels: number): Uint8Array {
+  const rgba = new Uint8Array(4 * pixels).fill(255);
+  for (let at = 0; at < pixels; at++)
+    for (let channel = 0; channel < components; channel++) rgba[4 * at + channel] = rgb[components * at + channel];
+  return rgba;
 }
 
 /** Parts of it are numbered, since a segment holds 64 kB. */

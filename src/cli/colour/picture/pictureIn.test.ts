@@ -57,22 +57,23 @@ describe('a colour profile in a JPEG', () => {
   const brown = { r: 0.7, g: 0.5, b: 0.3 };
   const inP3 = convertXyz65ToP3(convertRgbToXyz65(brown));
 
-  it('of Display P3 is heeded: the picture comes to the same bytes as its sRGB', () => {
-    const { bytes } = pictureIn(file(jpegOf(inP3, inD50(convertP3ToXyz65))))(all);
+  it('of Display P3 is heeded: the picture comes to the same bytes as its sRGB', async () => {
+    const { bytes } = (await pictureIn(file(jpegOf(inP3, inD50(convertP3ToXyz65))))).patch(all);
     for (const channel of ['r', 'g', 'b'] as const)
       expect(Math.abs(bytes[channel] - 255 * brown[channel])).toBeLessThan(2.5);
     expect(255 * Math.abs(inP3.b - brown.b)).toBeGreaterThan(5);
   });
 
-  it('of sRGB changes nothing', () => {
-    const plain = pictureIn(file(jpegOf(brown)))(all);
-    expect(pictureIn(file(jpegOf(brown, inD50(convertRgbToXyz65))))(all)).toEqual(plain);
+  it('of sRGB changes nothing', async () => {
+    const plain = (await pictureIn(file(jpegOf(brown)))).patch(all);
+    const named = await pictureIn(file(jpegOf(brown, inD50(convertRgbToXyz65))));
+    expect(named.patch(all)).toEqual(plain);
   });
 
-  it('of another space, or that says nothing, is refused', () => {
+  it('of another space, or that says nothing, is refused', async () => {
     const wide = profileOf({ rXYZ: { x: 0.61, y: 0.31, z: 0.02 }, gXYZ: { x: 0.21, y: 0.63, z: 0.06 } });
-    expect(() => pictureIn(file(jpegOf(brown, wide)))).toThrow(/another profile; allowed: sRGB, Display P3/);
-    expect(() => pictureIn(file(jpegOf(brown, Buffer.alloc(40))))).toThrow(/another profile/);
+    await expect(pictureIn(file(jpegOf(brown, wide)))).rejects.toThrow(/another profile; allowed: sRGB, Display P3/);
+    await expect(pictureIn(file(jpegOf(brown, Buffer.alloc(40))))).rejects.toThrow(/another profile/);
   });
 });
 

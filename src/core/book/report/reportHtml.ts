@@ -35,7 +35,7 @@ export function reportHtml({ state, beliefs, landed, lots }: Reported): string |
   const { begun, mode, startMs } = state;
   if (!begun) return undefined;
   const request = begun.body.request as PlanRequest;
-  const { kit, steps, amounts } = begun.body;
+  const { kit, steps, amounts, rehearsal } = begun.body;
   const name = String(request.name ?? 'A cook');
   const day = instantText(startMs ?? 0).slice(0, 10);
   const { learned: _, ...plainKit } = kit;
@@ -52,7 +52,7 @@ export function reportHtml({ state, beliefs, landed, lots }: Reported): string |
 </head>
 <body>
 <h1>${escaped(name)}</h1>
-<p>${mode === 'rehearsal' ? '<span class="word">Rehearsal on a simulated pan</span> ' : ''}${day}, ${(endS / 60).toFixed(0)} minutes${poured ? '' : ', not poured'}. Kit: ${escaped(kit.name)}.</p>
+<p>${mode === 'rehearsal' ? `<span class="word">Rehearsal on a simulated pan${rehearsal?.surprises ? ', with surprises' : ''}</span> ` : ''}${day}, ${(endS / 60).toFixed(0)} minutes${poured ? '' : ', not poured'}. Kit: ${escaped(kit.name)}.</p>
 ${landedPart(landed)}
 ${panLineSvg(state, beliefs)}
 <p class="quiet">Dots: readings. Line with grey band: what the twin of the pan believed, 8 in 10. Dashed: the bands wanted. Below: the dial, dots for water, wedges for alkali; diamonds are spoon tests. The ribbon is the syrup’s estimated colour as a film of 1 mm.</p>

@@ -7,6 +7,7 @@ import { glassesAndTastings } from './0004-glasses-and-tastings.ts';
 import { lotNotes } from './0005-lot-notes.ts';
 import { cookSummaries } from './0006-cook-summaries.ts';
 import { devicesAndInputs } from './0007-devices-and-inputs.ts';
+import { devicesCooks } from './0008-devices-cooks.ts';
 
 export const migrations: Readonly<Record<string, Migration>> = {
   '0001-kits-and-plans': kitsAndPlans,
@@ -16,4 +17,5 @@ export const migrations: Readonly<Record<string, Migration>> = {
   '0005-lot-notes': lotNotes,
   '0006-cook-summaries': cookSummaries,
   '0007-devices-and-inputs': devicesAndInputs,
+  '0008-devices-cooks': devicesCooks,
 };

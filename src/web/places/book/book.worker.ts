@@ -1,19 +1,15 @@
 /** What takes long of looking back: the twin led through a log, what is known afterwards, alarms, explanations and reports. */
 import { expose } from 'comlink';
-import type { AlarmChange } from '../../../core/advice/alarms/engine.ts';
 import type { Belief } from '../../../core/advice/followed.ts';
-import { createLiveCook } from '../../../core/advice/liveCook.ts';
 import { asCooked } from '../../../core/book/asCooked.ts';
-import { doingsOf } from '../../../core/book/doings.ts';
 import { type Explained, explaining } from '../../../core/book/explain.ts';
 import { following } from '../../../core/book/following.ts';
 import { type Hindsight, hindsightOf } from '../../../core/book/hindsight.ts';
+import { type Judged, judgedAgain } from '../../../core/book/judgedAgain.ts';
 import { type Landed, landedOf } from '../../../core/book/landed.ts';
 import type { ReportedLot } from '../../../core/book/report/lotsPart.ts';
 import { reportHtml } from '../../../core/book/report/reportHtml.ts';
 import { foldCook } from '../../../core/log/fold.ts';
-import { inOrder } from '../../../core/log/order.ts';
-import { prepareKit } from '../../../core/pan/preparedKit.ts';
 import type { ReadEvent } from '../../records/readLog.ts';
 
 type OnPart = (done: number) => void;
@@ -22,8 +18,6 @@ type OnPart = (done: number) => void;
 const members = 64;
 /** How often it is told how far the work is, ms. */
 const tellEveryMs = 150;
-/** Alarms are judged this often, s; a log with a reading a second is thinned to it first. */
-const judgeEveryS = 10;
 
 export interface LookedBack {
   readonly beliefs: readonly Belief[];
@@ -62,26 +56,9 @@ const book = {
     return hindsightOf(foldCook(events), { onRun: (runs) => tell(runs / (runs + 600)) });
   },
 
-  /** Alarms as they came, judged again from the log. */
-  alarms(events: readonly ReadEvent[], onPart: OnPart): readonly AlarmChange[] {
-    const tell = telling(onPart);
-    const state = foldCook(events);
-    const { begun, startMs } = state;
-    if (!begun || startMs === null) return [];
-    const { kit, steps, amounts } = begun.body;
-    const cook = createLiveCook({ prepared: prepareKit(kit), charge: amounts.charge, steps, members });
-    const { endS } = doingsOf(state);
-    const ordered = thinned(events);
-    let heard = 0;
-    for (let timeS = judgeEveryS; timeS <= endS; timeS += judgeEveryS) {
-      const before = heard;
-      while (heard < ordered.length && ordered[heard].trueMs <= startMs + 1000 * timeS) heard++;
-      if (heard > before) cook.hear(ordered.slice(0, heard).map(({ event }) => event));
-      cook.moveTo(timeS);
-      tell(timeS / endS);
-    }
-    return cook.alarms.history;
-  },
+  /** Alarms and surprises as they came, judged again from the log. */
+  alarms: (events: readonly ReadEvent[], onPart: OnPart): Judged =>
+    judgedAgain(foldCook(events), events, members, telling(onPart)),
 
   explain(first: readonly ReadEvent[], second: readonly ReadEvent[], onPart: OnPart): Explained | undefined {
     const [a, b] = [asCooked(foldCook(first)), asCooked(foldCook(second))];
@@ -107,17 +84,6 @@ const plain = ({ timeS, believedC, unseen, reading }: Belief): Belief => ({
   unseen,
   ...(reading && { reading }),
 });
-
-/** In true order; of readings that crowd each other the first. */
-function thinned(events: readonly ReadEvent[]) {
-  let lastMs = Number.NEGATIVE_INFINITY;
-  return inOrder(events).filter(({ event, trueMs }) => {
-    if (event.kind !== 'reading') return true;
-    if (trueMs - lastMs < 900 * judgeEveryS) return false;
-    lastMs = trueMs;
-    return true;
-  });
-}
 
 export type Book = typeof book;
 

@@ -1,7 +1,10 @@
 /** Everybody who is let in, and the way to let them out. */
 import type { Device } from '../../../api/device.ts';
+import { Choice } from '../../parts/Choice.tsx';
 import { failureOf } from '../../records/failureOf.ts';
-import { useDevices, useLetOut } from './useDevices.ts';
+import { boundLabels, boundOf, boundOptions, choiceOf } from './boundTo.ts';
+import { useCooks } from './useCooks.ts';
+import { useBind, useDevices, useLetOut } from './useDevices.ts';
 import { momentWords, roleNames } from './words.ts';
 
 export function DeviceList() {
@@ -16,6 +19,7 @@ export function DeviceList() {
         {devices.map((device) => (
           <li key={device.id}>
             <Line device={device} />
+            <BoundTo device={device} />
             <button type="button" aria-label={`Let ${device.name} out`} onClick={() => letOut.mutate(device.id)}>
               Let out
             </button>
@@ -29,6 +33,25 @@ export function DeviceList() {
       )}
       <p role="status">{trouble && failureOf(trouble, letOut.error ? 'Not let out' : 'The list is old')}</p>
     </section>
+  );
+}
+
+/** A thermometer sends to one cook, and a guest may see one. */
+function BoundTo({ device: { id, name, role, cook } }: { readonly device: Device }) {
+  const cooks = useCooks();
+  const bind = useBind();
+  const label = boundLabels[role];
+  if (!label) return null;
+  return (
+    <div className="device-bound">
+      <Choice
+        label={`${name} ${label.replace(/^It /, '')}`}
+        value={choiceOf(cook)}
+        options={boundOptions(role, cooks, cook)}
+        onChoose={(choice) => bind.mutate({ id, cook: boundOf(choice) })}
+        refusal={bind.error ? failureOf(bind.error, 'Not changed') : undefined}
+      />
+    </div>
   );
 }
 

@@ -2,7 +2,7 @@
 
 import { TemperatureUnitProvider } from '../../parts/TemperatureUnit.tsx';
 import { useTitle } from '../../parts/useTitle.ts';
-import { useStanding } from '../../records/useStanding.ts';
+import { useKeeps, useStanding } from '../../records/useStanding.ts';
 import { DeviceList } from './DeviceList.tsx';
 import { Invite } from './Invite.tsx';
 import { Inputs } from './inputs/Inputs.tsx';
@@ -14,8 +14,7 @@ import './devices.css';
 export default function Devices() {
   useTitle('Devices');
   const standing = useStanding();
-  const role = standing?.device?.role;
-  const keeps = standing?.standing === 'host' || role === 'keeper';
+  const keeps = useKeeps();
   return (
     <TemperatureUnitProvider>
       <main id="main" className="devices">
@@ -33,7 +32,7 @@ export default function Devices() {
             {keeps && <DeviceList />}
           </div>
           <div>
-            {(keeps || role === 'cook') && <Inputs keeps={keeps} />}
+            {(keeps || standing?.device?.role === 'cook') && <Inputs keeps={keeps} />}
             <InstrumentsHere />
           </div>
         </div>

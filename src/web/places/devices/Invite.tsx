@@ -1,9 +1,12 @@
 /** Makes a code that lets one device in, and shows it as a picture for its camera. */
 import { useState } from 'react';
+import { useSearch } from 'wouter';
 import type { DeviceRole, Invited } from '../../../api/device.ts';
 import { Choice } from '../../parts/Choice.tsx';
 import { failureOf } from '../../records/failureOf.ts';
+import { boundAtFirst, boundLabels, boundOf, boundOptions } from './boundTo.ts';
 import { QrCode } from './QrCode.tsx';
+import { useCooks } from './useCooks.ts';
 import { useDevices, useInvite } from './useDevices.ts';
 import { momentWords, roleNames, roleWords } from './words.ts';
 
@@ -16,8 +19,13 @@ const stays = [
 type Stay = (typeof stays)[number][0];
 
 export function Invite() {
-  const [role, setRole] = useState<DeviceRole>('cook');
-  const [stay, setStay] = useState<Stay>('good');
+  /** The Book and the Stove lead here to share a cook. */
+  const shared = new URLSearchParams(useSearch()).get('share');
+  const [role, setRole] = useState<DeviceRole>(shared ? 'reader' : 'cook');
+  const [stay, setStay] = useState<Stay>(shared ? '6' : 'good');
+  const [chosen, setChosen] = useState(shared ?? undefined);
+  const cooks = useCooks();
+  const bound = chosen ?? boundAtFirst(role, cooks);
   const { data: devices } = useDevices();
   /** Those that were let in before the code was made. */
   const [before, setBefore] = useState<ReadonlySet<string>>(new Set());
@@ -25,6 +33,7 @@ export function Invite() {
   const came = invite.data && devices?.find(({ id, role: is }) => is === invite.data.role && !before.has(id));
   const choose = (next: DeviceRole) => {
     setRole(next);
+    setChosen(undefined);
     // Who looks on does so for an evening, unless told otherwise.
     setStay(next === 'reader' ? '6' : 'good');
   };
@@ -33,6 +42,14 @@ export function Invite() {
       <h2 id="invite">Let a device in</h2>
       <div className="devices-form">
         <Choice label="It may" value={role} options={roleOptions} onChoose={choose} />
+        {boundLabels[role] && (
+          <Choice
+            label={boundLabels[role]}
+            value={bound}
+            options={boundOptions(role, cooks, boundOf(bound))}
+            onChoose={setChosen}
+          />
+        )}
         <Choice label="For how long" value={stay} options={stays} onChoose={setStay} />
         <button
           type="button"
@@ -40,7 +57,8 @@ export function Invite() {
           disabled={!devices}
           onClick={() => {
             setBefore(new Set(devices?.map(({ id }) => id)));
-            invite.mutate({ role, hours: stay === 'good' ? null : Number(stay) });
+            const cook = boundLabels[role] ? boundOf(bound) : null;
+            invite.mutate({ role, hours: stay === 'good' ? null : Number(stay), cook });
           }}
         >
           Make a code
@@ -60,7 +78,10 @@ export function Invite() {
 }
 
 function Code({ invited: { code, role, ends, links } }: { readonly invited: Invited }) {
-  const [link] = links;
+  const [link, ...others] = links;
+  const names = others
+    .map((each) => each.split('#')[0] ?? '')
+    .filter((each) => !/^\[|^[\d.]+$/.test(new URL(each).hostname));
   return (
     <div className="code">
       {link && role !== 'probe' && <QrCode text={link} label={`Picture of the address ${link}`} />}
@@ -77,6 +98,12 @@ function Code({ invited: { code, role, ends, links } }: { readonly invited: Invi
             <p>
               Point its camera at the picture, or open <span className="address">{link.split('#')[0]}</span> there and
               type the code.
+              {names.length > 0 && (
+                <>
+                  {' '}
+                  By name, which stays when the address changes: <span className="address">{names.join(' or ')}</span>
+                </>
+              )}
             </p>
           )
         ) : (

@@ -2,11 +2,13 @@
 import { useQuery } from '@tanstack/react-query';
 import { Link } from 'wouter';
 import type { CookRecord } from '../../../api/cook.ts';
+import type { Device } from '../../../api/device.ts';
 import { useTitle } from '../../parts/useTitle.ts';
 import { answerTo } from '../../records/answer.ts';
 import { useStanding } from '../../records/useStanding.ts';
 import { Pairing } from './Pairing.tsx';
 import { ThisDevice } from './ThisDevice.tsx';
+import { goingOn, useCooks } from './useCooks.ts';
 import './devices.css';
 
 export default function Pair() {
@@ -22,22 +24,37 @@ export default function Pair() {
         <>
           <ThisDevice standing={standing} />
           {standing.device && <p>The list on the other screen shows the same check words. If not, let it out there.</p>}
-          {standing.device?.role !== 'probe' && <Onward />}
+          <Onward device={standing.device} />
         </>
       )}
     </main>
   );
 }
 
-/** To the cook that goes on, if there is one. */
-function Onward() {
+function Onward({ device }: { readonly device: Device | null }) {
+  if (device?.role === 'probe') return null;
+  return <p className="devices-buttons">{device?.cook ? <ToShared id={device.cook} /> : <ToAll />}</p>;
+}
+
+/** To the cook that was shared: live, or as it was. */
+function ToShared({ id }: { readonly id: string }) {
   const { data } = useQuery({
-    queryKey: ['cooks', 'going on'],
-    queryFn: async () => (await answerTo<{ cooks: CookRecord[] }>('/api/cooks')).cooks,
+    queryKey: ['cook', id],
+    queryFn: async () => (await answerTo<{ cook: CookRecord }>(`/api/cooks/${id}`)).cook,
   });
-  const running = data?.find(({ ended, mode }) => ended === null && mode === 'live');
+  if (!data) return null;
   return (
-    <p className="devices-buttons">
+    <Link className="button" href={data.ended === null ? `/stove/cook/${id}` : `/book/${id}`}>
+      To the cook: {data.name}
+    </Link>
+  );
+}
+
+/** To the cook that goes on, if there is one. */
+function ToAll() {
+  const running = goingOn(useCooks());
+  return (
+    <>
       {running && (
         <Link className="button" href={`/stove/cook/${running.id}`}>
           To the cook: {running.name}
@@ -46,6 +63,6 @@ function Onward() {
       <Link className="button" href="/stove">
         To the Stove
       </Link>
-    </p>
+    </>
   );
 }

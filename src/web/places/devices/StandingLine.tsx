@@ -18,7 +18,14 @@ export function StandingLine() {
   if (device?.role !== 'reader') return null;
   return (
     <p className="standing-line" role="status">
-      You look on as a guest{device.expires && ` until ${momentWords(device.expires)}`}: nothing is changed from here.
+      You look on as a guest{device.expires && ` until ${momentWords(device.expires)}`}:{' '}
+      {device.cook ? 'one cook was shared with you' : 'nothing is changed from here'}.
+      {device.cook && !path.endsWith(device.cook) && (
+        <>
+          {' '}
+          <Link href="/pair">To it</Link>
+        </>
+      )}
     </p>
   );
 }

@@ -20,7 +20,8 @@ function Told({ standing }: { readonly standing: Standing | undefined }) {
   return (
     <>
       <p>
-        <strong>{device.name}</strong>. {roleWords[device.role]}.
+        <strong>{device.name}</strong>. {roleWords[device.role]}
+        {device.role === 'reader' && device.cook && ' at one cook'}.
         {device.expires && ` Until ${momentWords(device.expires)}.`}
       </p>
       <CheckWords words={device.words} />

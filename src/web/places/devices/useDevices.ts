@@ -31,6 +31,16 @@ export function useLetOut() {
   });
 }
 
+/** Says what a device is let in for from now on. */
+export function useBind() {
+  const client = useQueryClient();
+  return useMutation({
+    mutationFn: ({ id, cook }: Pick<Device, 'id' | 'cook'>) =>
+      answerTo<Device>(`/api/devices/${id}/cook`, { method: 'PUT', body: { cook } }),
+    onSettled: () => client.invalidateQueries({ queryKey: key }),
+  });
+}
+
 /** From then on this device shows the token with whatever it asks. */
 export function usePair() {
   return useMutation({

@@ -6,7 +6,7 @@ export const roleWords: Readonly<Record<DeviceRole, string>> = {
   keeper: 'Keeper: everything',
   cook: 'Cook: cooks, keeps records',
   reader: 'Guest: only looks on',
-  probe: 'Thermometer: sends readings',
+  probe: 'Thermometer: sends into one cook',
 };
 
 export const roleNames: Readonly<Record<DeviceRole, string>> = {

@@ -36,6 +36,11 @@ export function Lots() {
               Taste blind
             </Link>
           )}
+          {lots.length > 1 && (
+            <Link className="button" href="/shelf/compare">
+              Side by side
+            </Link>
+          )}
         </nav>
       </header>
       <div role="status">

@@ -5,6 +5,7 @@ import { BlindTasting } from './blind/BlindTasting.tsx';
 import { LotPage } from './LotPage.tsx';
 import { Lots } from './Lots.tsx';
 import { LabelPage } from './label/LabelPage.tsx';
+import { SideBySidePage } from './SideBySidePage.tsx';
 import { ToldLotPage } from './told/ToldLotPage.tsx';
 import './shelf.css';
 
@@ -15,6 +16,7 @@ export default function ShelfPlace() {
         <Route path="/shelf" component={Lots} />
         <Route path="/shelf/new" component={ToldLotPage} />
         <Route path="/shelf/blind" component={BlindTasting} />
+        <Route path="/shelf/compare" component={SideBySidePage} />
         <Route path="/shelf/:id">{({ id }) => <LotPage key={id} id={id} />}</Route>
         <Route path="/shelf/:id/label">{({ id }) => <LabelPage key={id} id={id} />}</Route>
       </Switch>

@@ -3,6 +3,7 @@ import { type ReactNode, useState } from 'react';
 import { useTemperatureUnit } from '../../parts/TemperatureUnit.tsx';
 import { inUnit } from '../../parts/temperature.ts';
 import { AdviceCard } from './AdviceCard.tsx';
+import { Arrival } from './Arrival.tsx';
 import { useActs } from './acts.ts';
 import { alarmActions, alarmAnswers } from './alarmAnswers.ts';
 import { AlarmStrip } from './alarms/AlarmStrip.tsx';
@@ -80,6 +81,7 @@ export function CookView({ cooked, below, beside, ending }: CookViewProps) {
         </div>
       </div>
       <div className="watching">
+        <Arrival ahead={shown.ahead} begun={view.begun} />
         <Unseen view={shown.view} />
         <CookLine cooked={shown} />
         <LogBook entries={cooked.entries} cook={cook} />

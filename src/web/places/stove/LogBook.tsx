@@ -61,6 +61,16 @@ export function LogBook({ entries, cook }: LogBookProps) {
           {all ? 'Show the last ones' : `Show all ${entries.length}`}
         </button>
       )}
+      {acts.saveLog && (
+        <>
+          <button type="button" onClick={acts.saveLog}>
+            Save the log as a file
+          </button>
+          <p className="small quiet">
+            From this device, with or without the server. The Book takes such files in, here or at another address.
+          </p>
+        </>
+      )}
     </section>
   );
 }

@@ -14,10 +14,9 @@ export interface Acts {
   readonly looksOn?: true;
   /** Says what an entry should have said; null: it never happened. Not in a rehearsal, whose pan has felt it. */
   readonly correct?: (entry: AnyEntry, body: AnyEntry['body'] | null) => void;
+  /** Saves the log as a file. Not in a rehearsal, which is kept in the Book or not at all. */
+  readonly saveLog?: () => void;
 }
-
-/** What a guest's taps come to. */
-export const lookingOn: Acts = { perform: () => {}, say: () => {}, putAside: () => {}, looksOn: true };
 
 const ActsContext = createContext<Acts | undefined>(undefined);
 

@@ -44,7 +44,12 @@ function card(kind: Advice['kind'], deeds: readonly Deed[], believed: number, mo
     open,
     ...more,
   } as View;
-  const ahead: Ahead = { fromS: 1000, everyS: 30, temperatureC: Array.from({ length: 11 }, (_, i) => likely(142 + i)) };
+  const ahead: Ahead = {
+    fromS: 1000,
+    everyS: 30,
+    temperatureC: Array.from({ length: 11 }, (_, i) => likely(142 + i)),
+    arrival: undefined,
+  };
   const { stepIndex, partsGiven } = view.progress;
   return cardOf(view, { kit: defaultKit, steps, notch: view.notch, partsGiven, stepIndex }, ahead, 'C');
 }

@@ -2,6 +2,7 @@
 import type { Advice } from '../../../core/advice/advise.ts';
 import type { Alarms } from '../../../core/advice/alarms/engine.ts';
 import type { OtherUnit } from '../../../core/advice/alarms/readingDoubt.ts';
+import { type Arrival, arrivalIn, awaitedC } from '../../../core/advice/arrival.ts';
 import type { Belief, Followed } from '../../../core/advice/followed.ts';
 import type { OpenDeeds } from '../../../core/advice/openDeeds.ts';
 import { outlook } from '../../../core/advice/outlook.ts';
@@ -28,7 +29,10 @@ export interface Row {
 export interface Ahead {
   readonly fromS: number;
   readonly everyS: number;
+  /** Five minutes of it. */
   readonly temperatureC: readonly Range[];
+  /** When it reaches what the step waits for; undefined where a step waits for no temperature. */
+  readonly arrival: Arrival | undefined;
 }
 
 /** The clock of a rehearsal. */
@@ -101,12 +105,20 @@ export function rowOf({ timeS, believedC, unseen, reading }: Belief): Row {
   return { timeS, readingC: reading?.valueC, believedC, unseen, colour };
 }
 
-/** Five minutes ahead. */
-const aheadHorizon = { reactionS: 0, everyS: 30, rows: 10, members: 16 } as const;
+/** Five minutes ahead are drawn; where a temperature is waited for, twenty are looked at. Twenty pans can be counted by eye. */
+const drawn = { reactionS: 0, everyS: 30, rows: 10, members: 20 } as const;
+const awaitedRows = 40;
 
-export function aheadOf({ twin, kit }: Followed): Ahead {
-  const { everyS, temperatureC } = outlook(twin, kit, [], aheadHorizon);
-  return { fromS: twin.timeS, everyS, temperatureC: temperatureC.map(rangeOf) };
+export function aheadOf({ twin, kit, steps, progress }: Followed): Ahead {
+  const step = steps[progress.stepIndex];
+  const toC = step && awaitedC(step, progress);
+  const view = outlook(twin, kit, [], toC === undefined ? drawn : { ...drawn, rows: awaitedRows });
+  return {
+    fromS: twin.timeS,
+    everyS: view.everyS,
+    temperatureC: view.temperatureC.slice(0, drawn.rows + 1).map(rangeOf),
+    arrival: toC === undefined ? undefined : arrivalIn(view, toC),
+  };
 }
 
 /** What is believed a little after the twin's own time, between its rows ahead; the twin's many decide on where it starts. */

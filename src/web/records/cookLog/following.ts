@@ -6,7 +6,7 @@
 import type { StorageState } from '../../../api/cook.ts';
 import type { LogEvent, StampedEvent } from '../../../core/log/event.ts';
 import { ProblemError } from '../answer.ts';
-import { isNotLetIn } from '../reach.ts';
+import { isNotLetIn, isNotShared } from '../reach.ts';
 import { backoffMs } from './backoff.ts';
 import type { CookServer, EventPage } from './cookServer.ts';
 import type { Clocks } from './deviceClock.ts';
@@ -208,5 +208,5 @@ function aloneBy(error: unknown): LinkState {
 }
 
 function isUnknown(error: unknown): boolean {
-  return error instanceof ProblemError && error.problem.status === 404;
+  return isNotShared(error) || (error instanceof ProblemError && error.problem.status === 404);
 }

@@ -9,6 +9,7 @@ import { Unreached } from '../../../parts/Unreached.tsx';
 import { useTitle } from '../../../parts/useTitle.ts';
 import { reachOf } from '../../../records/reach.ts';
 import { AlarmReportView } from '../../stove/alarms/AlarmReportView.tsx';
+import { SurprisesTold } from '../../stove/rehearsal/SurprisesTold.tsx';
 import type { LookedBack } from '../book.worker.ts';
 import { LikedHere } from '../liked/LikedHere.tsx';
 import { Progress } from '../Progress.tsx';
@@ -60,6 +61,7 @@ interface LookedProps {
 function Looked({ cooked, looked }: LookedProps) {
   const { id, name, events, state, doings } = cooked;
   const rehearsed = state.mode === 'rehearsal';
+  const withSurprises = state.begun?.body.rehearsal?.surprises === true;
   const replay = useReplay(doings.endS);
   const [wantsKnown, setWantsKnown] = useState(false);
   const key = `${id} ${events.length}`;
@@ -69,7 +71,7 @@ function Looked({ cooked, looked }: LookedProps) {
   );
   const isLooked = looked.kind === 'done';
   const alarms = useAsked(isLooked ? key : undefined, (book, onPart) => book.alarms(events, onPart));
-  const history = alarms.kind === 'done' ? alarms.value : [];
+  const { history, surprises } = alarms.kind === 'done' ? alarms.value : { history: [], surprises: undefined };
   const rows = rowsOf(looked);
   const hindsight = known.kind === 'done' && known.value?.kind === 'known' ? known.value.rows : undefined;
   const landed = isLooked ? looked.value?.landed : undefined;
@@ -78,7 +80,7 @@ function Looked({ cooked, looked }: LookedProps) {
       <div className="replay-edge" aria-hidden="true" />
       <header className="replay-strip">
         <p className="mode" data-role="mode">
-          {rehearsed ? 'Replay of a rehearsal' : 'Replay'}
+          {rehearsed ? `Replay of a rehearsal${withSurprises ? ' with surprises' : ''}` : 'Replay'}
         </p>
         <h1>{name}</h1>
         <p className="small quiet">
@@ -126,6 +128,7 @@ function Looked({ cooked, looked }: LookedProps) {
       </div>
       <DoseTable doings={doings} />
       <Progress answer={alarms} what="Alarms are judged again" />
+      {surprises && <SurprisesTold surprises={surprises} heading="h2" />}
       {alarms.kind === 'done' && <AlarmReportView history={history} untilS={doings.endS} />}
       <LogTable cooked={cooked} />
       <PassOn cooked={cooked} looked={isLooked ? looked.value : undefined} />

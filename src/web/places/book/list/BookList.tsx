@@ -10,6 +10,7 @@ import { CookRow } from './CookRow.tsx';
 import { found, type Order, ordered, type ShownKind } from './search.ts';
 import { TakeIn } from './TakeIn.tsx';
 import { useBook } from './useBook.ts';
+import { Workspace } from './Workspace.tsx';
 
 const kinds: readonly (readonly [ShownKind, string])[] = [
   ['all', 'All'],
@@ -81,16 +82,7 @@ export function BookList() {
       </ol>
       <LikedBest cooks={liked.cooks} nameOf={nameOf} />
       <TakeIn nameOf={nameOf} />
-      {entries.length > 0 && (
-        <p className="book-foot">
-          <a className="button" href="/api/workspace" download>
-            Everything as one file
-          </a>
-          <span className="small quiet">
-            All kits, plans, cooks, lots and glasses; <code>umberpan restore</code> takes it in again.
-          </span>
-        </p>
-      )}
+      <Workspace />
       {picked.length > 0 && <Picked ids={picked} onClear={() => setPicked([])} />}
     </main>
   );

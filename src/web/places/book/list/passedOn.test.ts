@@ -39,5 +39,5 @@ it('a plan that no kitchen allows is refused with the field and what is allowed'
 
 it('the file of a whole workspace is sent where it is taken in', () => {
   const text = '{"format":"umberpan-workspace","formatVersion":1,"rows":[\n],"count":0,"sha256":""}\n';
-  expect(passedOn(text)).toEqual({ kind: 'refused', why: expect.stringMatching(/umberpan restore/) });
+  expect(passedOn(text)).toEqual({ kind: 'refused', why: expect.stringMatching(/Put everything in/) });
 });

@@ -24,7 +24,7 @@ export function passedOn(text: string): PassedOn {
 
 function planIn(said: Fields | undefined): PassedOn {
   if (said?.['format'] === 'umberpan-workspace') {
-    return refused(`it is a whole workspace, which \`umberpan restore\` takes in; ${allowed}`);
+    return refused(`it is a whole workspace, for “Put everything in”; ${allowed}`);
   }
   if (said?.['format'] !== 'umberpan-plan-1') return refused(`it is nothing that is passed on; ${allowed}`);
   const { data, error } = planRequestSchema.safeParse(said['request']);

@@ -10,6 +10,7 @@ import { Differences } from './Differences.tsx';
 import { Explain } from './Explain.tsx';
 import { OverPicture } from './OverPicture.tsx';
 import { type Alignment, commonSteps, overlaidOf } from './overlaid.ts';
+import { TheirLots } from './TheirLots.tsx';
 
 export default function LayOver() {
   useTitle('Laid over one another · Book');
@@ -56,6 +57,7 @@ export default function LayOver() {
           </div>
           <OverPicture cooks={cooks} alignment={alignment} />
           <Differences cooks={cooks} />
+          <TheirLots cooks={cooks} />
           <Explain key={cooks.map(({ id }) => id).join(' ')} cooks={cooks} />
         </>
       )}

@@ -10,6 +10,7 @@ import { useAddInput, usePorts } from './useInputs.ts';
 
 const kinds = [
   ['mqtt', 'By an MQTT broker'],
+  ['own', 'By MQTT, to Umberpan itself'],
   ['serial', 'At a serial port of the server'],
 ] as const;
 
@@ -19,7 +20,13 @@ interface PartProps {
   readonly refusals: Readonly<Record<string, string>>;
 }
 
-export function InputForm({ onDone }: { readonly onDone: () => void }) {
+interface InputFormProps {
+  /** Whether Umberpan runs with its own. */
+  readonly hasBroker: boolean;
+  readonly onDone: () => void;
+}
+
+export function InputForm({ hasBroker, onDone }: InputFormProps) {
   const [draft, setDraft] = useState(emptyDraft);
   const add = useAddInput();
   const refusals = refusalsOf(add.error);
@@ -41,7 +48,9 @@ export function InputForm({ onDone }: { readonly onDone: () => void }) {
       <TextOf {...part} field="probe" label="Probe" hint="as the log names it" />
       <Choice label="It sends" value={draft.unit} options={unitOptions} onChoose={(unit) => set({ unit })} />
       <TextOf {...part} field="everyS" label="Every, s" hint="0.2 to 60" />
-      {draft.kind === 'mqtt' ? <MqttPart {...part} /> : <SerialPart {...part} />}
+      {draft.kind === 'mqtt' && <BrokerPart {...part} />}
+      {draft.kind === 'own' && !hasBroker && <NoBroker />}
+      {draft.kind === 'serial' ? <SerialPart {...part} /> : <TopicPart {...part} />}
       <div className="devices-buttons wide">
         <button type="submit" className="main" disabled={add.isPending}>
           Listen to it
@@ -57,12 +66,28 @@ export function InputForm({ onDone }: { readonly onDone: () => void }) {
   );
 }
 
-function MqttPart(part: PartProps) {
+function NoBroker() {
+  return (
+    <p className="wide">
+      <strong>Umberpan runs without its broker now.</strong> Stop it and start it with{' '}
+      <code>umberpan serve --lan --broker 1883</code>.
+    </p>
+  );
+}
+
+function BrokerPart(part: PartProps) {
   return (
     <>
       <TextOf {...part} field="broker" label="Broker" hint="mqtt://name or mqtts://name, with :port" wide />
       <TextOf {...part} field="user" label="User" hint="empty for none" />
       <TextOf {...part} field="password" label="Password" hint="not shown again" secret />
+    </>
+  );
+}
+
+function TopicPart(part: PartProps) {
+  return (
+    <>
       <TextOf {...part} field="topic" label="Topic" hint="such as kitchen/pan" wide />
       <TextOf
         {...part}

@@ -10,12 +10,19 @@ import { faultWords, stateWords, whereFrom } from './inputWords.ts';
 import { useInputs, useRemoveInput, useSwitchInput } from './useInputs.ts';
 
 export function Inputs({ keeps }: { readonly keeps: boolean }) {
-  const { data: inputs = [], error } = useInputs();
+  const { data, error } = useInputs();
+  const { inputs = [], broker = null } = data ?? {};
   const [adding, setAdding] = useState(false);
   return (
     <section aria-labelledby="inputs">
       <h2 id="inputs">Thermometers</h2>
       <p>Umberpan listens to these, also without a cook: what they send is shown here first.</p>
+      {broker && (
+        <p>
+          Its own MQTT broker is at <span className="address">{broker.join(' or ')}</span>. From the network a
+          thermometer shows its token there as password, with any user name; from this machine it needs none.
+        </p>
+      )}
       {error && <p role="status">{failureOf(error, 'The list is old')}</p>}
       <ul className="input-list">
         {inputs.map((record) => (
@@ -27,7 +34,7 @@ export function Inputs({ keeps }: { readonly keeps: boolean }) {
           Add a thermometer
         </button>
       )}
-      {adding && <InputForm onDone={() => setAdding(false)} />}
+      {adding && <InputForm hasBroker={broker !== null} onDone={() => setAdding(false)} />}
     </section>
   );
 }

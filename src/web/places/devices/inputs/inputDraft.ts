@@ -4,7 +4,8 @@ import type { ReadingUnit } from '../../../../core/log/bodies.ts';
 import type { bauds } from './inputWords.ts';
 
 export interface InputDraft {
-  readonly kind: 'mqtt' | 'serial';
+  /** own: by MQTT, to Umberpan's own broker. */
+  readonly kind: 'mqtt' | 'own' | 'serial';
   readonly name: string;
   readonly probe: string;
   readonly unit: ReadingUnit;
@@ -46,12 +47,14 @@ export function inputOf(draft: InputDraft): Input {
     const { port, pattern } = draft;
     return { kind: 'serial', ...declared, port: port.trim(), baud: Number(draft.baud), pattern };
   }
+  const broker =
+    draft.kind === 'own'
+      ? { broker: 'own', user: null, password: null }
+      : { broker: draft.broker.trim(), user: draft.user || null, password: draft.password || null };
   return {
     kind: 'mqtt',
     ...declared,
-    broker: draft.broker.trim(),
-    user: draft.user || null,
-    password: draft.password || null,
+    ...broker,
     topic: draft.topic.trim(),
     path: draft.path.trim(),
     goneTopic: draft.goneTopic.trim() || null,

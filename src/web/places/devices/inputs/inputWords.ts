@@ -34,5 +34,6 @@ export const bauds = [
 ] as const;
 
 export function whereFrom(input: InputRecord['input']): string {
-  return input.kind === 'mqtt' ? `${input.broker}, ${input.topic}` : `${input.port}, ${input.baud} baud`;
+  if (input.kind === 'serial') return `${input.port}, ${input.baud} baud`;
+  return `${input.broker === 'own' ? 'Umberpan’s own broker' : input.broker}, ${input.topic}`;
 }

@@ -1,6 +1,6 @@
 /** The inputs of the server: the list, which tells how each does, and changes to it. */
 import { useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
-import type { Input, InputRecord, Ports } from '../../../../api/input.ts';
+import type { Input, InputList, InputRecord, Ports } from '../../../../api/input.ts';
 import { answerTo } from '../../../records/answer.ts';
 
 const key = ['inputs'];
@@ -10,7 +10,7 @@ const lookEveryMs = 1000;
 export function useInputs() {
   return useQuery({
     queryKey: key,
-    queryFn: async () => (await answerTo<{ inputs: InputRecord[] }>('/api/inputs')).inputs,
+    queryFn: () => answerTo<InputList>('/api/inputs'),
     refetchInterval: lookEveryMs,
   });
 }

@@ -50,6 +50,11 @@ function Revealed({ order, lots }: TasteProps) {
           </li>
         ))}
       </ul>
+      <p>
+        <Link className="button" href={`/shelf/compare?lots=${order.map(({ id }) => id).join(',')}`}>
+          Lay them side by side
+        </Link>
+      </p>
     </section>
   );
 }

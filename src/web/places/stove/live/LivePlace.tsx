@@ -7,7 +7,7 @@ import { clock } from '../../../parts/figures.ts';
 import { useTitle } from '../../../parts/useTitle.ts';
 import type { LinkState } from '../../../records/cookLog/following.ts';
 import { useLooksOn } from '../../../records/useStanding.ts';
-import { ActsProvider, lookingOn } from '../acts.ts';
+import { ActsProvider } from '../acts.ts';
 import { AlarmReportView } from '../alarms/AlarmReportView.tsx';
 import { CookLine } from '../CookLine.tsx';
 import { CookView } from '../CookView.tsx';
@@ -17,7 +17,7 @@ import { LogBook } from '../LogBook.tsx';
 import { linkWords, modeWords } from './liveWords.ts';
 import { Measure } from './Measure.tsx';
 import { OtherDeeds } from './OtherDeeds.tsx';
-import { acts, type Live, liveNow, openLive, subscribe, takeOver } from './session.ts';
+import { acts, type Live, liveNow, lookingOn, openLive, subscribe, takeOver } from './session.ts';
 import { Thermometer } from './Thermometer.tsx';
 
 const SetAndBreak = lazy(async () => ({ default: (await import('../setting/SetAndBreak.tsx')).SetAndBreak }));
@@ -96,7 +96,7 @@ function waitingWords(state: LinkState | undefined): string {
 }
 
 function Cooking({ live, looksOn }: { readonly live: Live; readonly looksOn: boolean }) {
-  const { id, cooked } = live;
+  const { id, cooked, link } = live;
   if (!cooked) return null;
   const { view, planned, entries } = cooked;
   const { begun } = planned;
@@ -120,6 +120,11 @@ function Cooking({ live, looksOn }: { readonly live: Live; readonly looksOn: boo
     <>
       <div className="cooking">
         <p>Poured after {clock(view.poured.atS / 60)}.</p>
+        {link && link.waiting > 0 && link.state !== 'live' && (
+          <p className="notice" role="status">
+            The end of this cook is on this device alone. To be safe, <a href="#log-book">save the log as a file</a>.
+          </p>
+        )}
         {poured && !looksOn && (
           <Suspense>
             <SetAndBreak
@@ -140,11 +145,6 @@ function Cooking({ live, looksOn }: { readonly live: Live; readonly looksOn: boo
       <div className="watching">
         <CookLine cooked={cooked} />
         <AlarmReportView history={view.alarms.history} untilS={view.poured.atS} />
-        <p>
-          <a className="button" href={`/api/cooks/${id}/file`} download>
-            Save the log as a file
-          </a>
-        </p>
         <LogBook entries={entries} cook={cookIn(cooked)} />
       </div>
     </>

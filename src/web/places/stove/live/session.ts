@@ -8,6 +8,7 @@ import { heldValue } from '../../../parts/heldValue.ts';
 import { type CookLog, WrittenElsewhere } from '../../../records/cookLog/cookLog.ts';
 import type { Link } from '../../../records/cookLog/link.ts';
 import { openCookLog } from '../../../records/cookLog/openCookLog.ts';
+import { saveLog } from '../../../records/saveLog.ts';
 import type { Acts } from '../acts.ts';
 import { type Cooked, grown } from '../cooked.ts';
 import type { Planned } from '../planned.ts';
@@ -166,6 +167,20 @@ export const acts: Acts = {
   putAside: () => void worker.putAside(),
   correct: (entry, body) =>
     inTurn((to) => to.add('correction', { corrects: entry.id, kind: entry.kind, body } as never)),
+  saveLog: saveOpenLog,
 };
+
+/** What a guest's taps come to. */
+export const lookingOn: Acts = {
+  perform: () => {},
+  say: () => {},
+  putAside: () => {},
+  looksOn: true,
+  saveLog: saveOpenLog,
+};
+
+function saveOpenLog(): void {
+  if (log && planned) saveLog(log.cook, planned.name, log.events());
+}
 
 export const takeOver = (): void => inTurn((to) => to.takeOver());

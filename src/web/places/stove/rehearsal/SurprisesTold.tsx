@@ -3,10 +3,16 @@ import type { RevealedSurprise } from '../../../../core/advice/reveal.ts';
 import { noSurprise, surpriseWords } from '../../../../core/advice/surpriseWords.ts';
 import { minutesAndSeconds } from '../alarms/alarmWords.ts';
 
-export function SurprisesTold({ surprises }: { readonly surprises: readonly RevealedSurprise[] }) {
+interface ToldProps {
+  readonly surprises: readonly RevealedSurprise[];
+  /** As deep as they stand on their page. */
+  readonly heading?: 'h2' | 'h3';
+}
+
+export function SurprisesTold({ surprises, heading: Heading = 'h3' }: ToldProps) {
   return (
     <section aria-labelledby="surprises">
-      <h3 id="surprises">Surprises</h3>
+      <Heading id="surprises">Surprises</Heading>
       {surprises.length === 0 && <p>{noSurprise}</p>}
       {surprises.map((surprise) => (
         <p key={surprise.beganS}>{surpriseWords(surprise, minutesAndSeconds)}</p>

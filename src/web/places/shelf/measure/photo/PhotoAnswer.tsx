@@ -1,12 +1,12 @@
 /** What a picture comes to before it is kept: a colour with its range, or why the picture can't tell and what to make instead. */
+import type { Guess } from '../../../../../core/colour/photo/guessedFrames.ts';
+import type { PictureRead, Refused } from '../../../../../core/colour/photo/readPicture.ts';
 import type { Beforehand } from '../../../../../core/lot/known.ts';
+import { nextDilution } from '../../../../../core/lot/measure/nextDilution.ts';
 import type { MadeUp, Photo, PhotoSetUp } from '../../../../../core/lot/note.ts';
 import { WrongMark } from '../../../../parts/Field.tsx';
-import type { Guess } from './guess.ts';
-import { nextDilution } from './nextDilution.ts';
 import { lightWords } from './PhotoSetUpFields.tsx';
 import { colourWords } from './readingOf.ts';
-import type { PictureRead, Refused } from './readPicture.ts';
 
 /** A picture that is open, with its frames. */
 export interface Looked extends Guess {

@@ -1,5 +1,6 @@
 /** Colour from a picture: how to take it, the picture with its frames, what it comes to, and what it can teach the phone. */
 import { useState } from 'react';
+import { guessedFrames } from '../../../../../core/colour/photo/guessedFrames.ts';
 import type { Beforehand } from '../../../../../core/lot/known.ts';
 import { lightPathCm } from '../../../../../core/lot/measure/colour.ts';
 import type { MadeUp, PhotoSetUp } from '../../../../../core/lot/note.ts';
@@ -8,7 +9,6 @@ import type { Shown } from '../../shown.ts';
 import type { Notes } from '../../useNotes.tsx';
 import { DilutionHelper } from '../DilutionHelper.tsx';
 import { decoded } from './decode.ts';
-import { guessedFrames } from './guess.ts';
 import { type Looked, PhotoAnswer } from './PhotoAnswer.tsx';
 import { PhotoSetUpFields } from './PhotoSetUpFields.tsx';
 import { PictureInput } from './PictureInput.tsx';
@@ -69,6 +69,13 @@ export function PhotoForm({ shown, known, notes }: FormProps) {
       </ol>
       <DilutionHelper shown={shown} pathCm={lightPathCm(setUp)} onTake={remake} />
       <PhotoSetUpFields sheet={sheet} onSheet={setSheet} />
+      {taught.length === 0 && (
+        <p className="small">
+          <strong>Teach this phone first, if you can.</strong> Until it has seen one dilution whose colour a photometer
+          gave, in the same light, half of its readings are off by a tenth or more; afterwards half are within a
+          twenty-fifth. How: “Teach the phone”, below.
+        </p>
+      )}
       <PictureInput again={looked !== undefined} trouble={trouble} onFile={(file) => void open(file)} />
       {looked && <PictureView {...looked} onFrames={(frames) => setLooked({ ...looked, frames })} />}
       {taught.length > 0 && (

@@ -1,6 +1,8 @@
 /** One frame over the picture: its outline, and its name on a tag. The sample's outline is whole, those of the white are broken. */
+
+import type { FrameName, Size } from '../../../../../core/colour/photo/frames.ts';
 import type { Region } from '../../../../../core/colour/photo/patch.ts';
-import { type FrameName, frameWords, middleOf, type Size } from './frames.ts';
+import { frameWords, middleOf } from './frames.ts';
 
 interface FrameProps {
   readonly name: FrameName;

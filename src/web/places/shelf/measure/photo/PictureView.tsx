@@ -1,7 +1,8 @@
 /** The picture with its frames. A tap puts the chosen one there, it can be dragged, and arrow keys move it. */
 import { useEffect, useId, useRef, useState } from 'react';
+import { type FrameName, type Frames, frameAt, frameNames } from '../../../../../core/colour/photo/frames.ts';
 import { Picks } from '../../../../parts/Picks.tsx';
-import { afterKey, type FrameName, type Frames, frameAt, frameNames, frameWords, sized } from './frames.ts';
+import { afterKey, frameWords, sized } from './frames.ts';
 import { PictureFrame } from './PictureFrame.tsx';
 import { usePlacing } from './usePlacing.ts';
 

@@ -1,5 +1,6 @@
 /** A dilution whose colour a photometer gave teaches what this phone's camera does. Kept on this device, and used in the same light. */
 import { useState } from 'react';
+import type { PictureRead } from '../../../../../core/colour/photo/readPicture.ts';
 import type { Beforehand } from '../../../../../core/lot/known.ts';
 import {
   dilutionByPhotometer,
@@ -14,7 +15,6 @@ import { SheetField } from '../../../../parts/SheetField.tsx';
 import { newId } from '../../../../records/newId.ts';
 import type { Shown } from '../../shown.ts';
 import { byPhotometer } from './byPhotometer.ts';
-import type { PictureRead } from './readPicture.ts';
 import { TaughtList } from './TaughtList.tsx';
 import { teachPhone } from './taughtPhone.ts';
 

@@ -1,37 +1,16 @@
-/** The three frames that a person lays over a picture: one in the dilution, two on white seen through water. */
-import { fewestPixels, type Region } from '../../../../../core/colour/photo/patch.ts';
+/** How a person moves the three frames that lie over a picture. */
+import { type FrameName, frameAt, type Size, type Spot } from '../../../../../core/colour/photo/frames.ts';
+import type { Region } from '../../../../../core/colour/photo/patch.ts';
 
-export const frameNames = ['sample', 'white1', 'white2'] as const;
-export type FrameName = (typeof frameNames)[number];
-export type Frames = Readonly<Record<FrameName, Region>>;
 export const frameWords: Readonly<Record<FrameName, string>> = {
   sample: 'Sample',
   white1: 'White 1',
   white2: 'White 2',
 };
 
-export interface Size {
-  readonly width: number;
-  readonly height: number;
-}
-
-export interface Spot {
-  readonly x: number;
-  readonly y: number;
-}
-
-/** Side of the smallest frame, pixels: it has to hold enough of them. */
-export const leastSide = Math.ceil(Math.sqrt(fewestPixels));
 /** By how much a press of a key moves and sizes, of the picture's longer side and of the frame. */
 const moveShare = 0.01;
 const sizeFactor = 1.2;
-
-/** A square frame about a spot, in whole pixels, shifted and shrunk so that it lies within the picture. */
-export function frameAt({ x, y }: Spot, side: number, { width, height }: Size): Region {
-  const kept = Math.round(Math.min(Math.max(side, leastSide), width, height));
-  const within = (middle: number, most: number) => Math.round(Math.min(Math.max(middle - kept / 2, 0), most - kept));
-  return { left: within(x, width), top: within(y, height), width: kept, height: kept };
-}
 
 export function middleOf({ left, top, width, height }: Region): Spot {
   return { x: left + width / 2, y: top + height / 2 };

@@ -1,7 +1,7 @@
 /** Reads pictures beside the page: it takes a third of a second and more. */
 import { expose } from 'comlink';
 import type { Picture } from '../../../../../core/colour/photo/patch.ts';
-import { type PictureRead, readPicture } from './readPicture.ts';
+import { type PictureRead, readPicture } from '../../../../../core/colour/photo/readPicture.ts';
 
 type Rest = Parameters<typeof readPicture> extends [Picture, ...infer Others] ? Others : never;
 

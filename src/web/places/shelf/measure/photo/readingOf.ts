@@ -1,14 +1,14 @@
 /** The note that a picture becomes, and its colour in words with the range that holds nine times in ten. */
 import { z95 } from '../../../../../core/colour/photo/pictureColour.ts';
+import type { Told } from '../../../../../core/colour/photo/readPicture.ts';
 import { ratingA430 } from '../../../../../core/colour/rating.ts';
 import type { Beforehand } from '../../../../../core/lot/known.ts';
 import { resultOf } from '../../../../../core/lot/measure/resultOf.ts';
 import type { Photo, PhotoSetUp } from '../../../../../core/lot/note.ts';
 import { ebcOf, span } from '../../../../parts/figures.ts';
-import type { Told } from './readPicture.ts';
 
-export function readingOf(setUp: PhotoSetUp, { kind, ...told }: Told): Photo {
-  return { method: 'photo', ...setUp, ...told };
+export function readingOf(setUp: PhotoSetUp, { kind, a430Path, ...told }: Told): Photo {
+  return { method: 'photo', ...setUp, ...told, a430Path: a430Path.mid };
 }
 
 export interface ColourWords {

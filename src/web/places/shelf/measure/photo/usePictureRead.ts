@@ -1,11 +1,11 @@
 /** What a picture comes to, read anew beside the page whenever a frame, the light or what the phone was taught has changed and rests. */
 import { type Remote, wrap } from 'comlink';
 import { useEffect, useState } from 'react';
+import type { Frames } from '../../../../../core/colour/photo/frames.ts';
 import type { Standard } from '../../../../../core/colour/photo/photoColour.ts';
+import type { PictureRead } from '../../../../../core/colour/photo/readPicture.ts';
 import type { LightKind } from '../../../../../core/colour/photo/viewer.ts';
-import type { Frames } from './frames.ts';
 import type { PictureReader } from './photo.worker.ts';
-import type { PictureRead } from './readPicture.ts';
 
 /** A frame that is still being dragged is not read, ms. */
 const restMs = 200;

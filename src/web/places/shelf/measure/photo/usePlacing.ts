@@ -1,6 +1,6 @@
 /** Pointers over the picture: a press on a frame drags that one, a tap beside them puts the chosen one there. */
 import { type RefObject, useEffect, useRef } from 'react';
-import { type FrameName, frameNames, type Size, type Spot } from './frames.ts';
+import { type FrameName, frameNames, type Size, type Spot } from '../../../../../core/colour/photo/frames.ts';
 
 /** A finger that moves further than this before it lifts scrolls the page, px. */
 const tapPx = 10;

@@ -1,5 +1,5 @@
 /** Which dilution to make when one is too dark or too pale for a picture, in steps that a measuring glass gives. */
-import type { MadeUp } from '../../../../../core/lot/note.ts';
+import type { MadeUp } from '../note.ts';
 
 const steps = [1.5, 2, 3, 4, 5, 6, 8, 10] as const;
 /** Thicker than this, g/mL, a syrup is too stiff to mix and bends light. */

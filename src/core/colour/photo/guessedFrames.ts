@@ -1,6 +1,6 @@
 /** Where the dilution and the white beside it may be in a picture: even brown, and even white to either side of it. A guess to be mended by hand. */
-import type { Picture } from '../../../../../core/colour/photo/patch.ts';
 import { type Frames, frameAt, leastSide, type Spot } from './frames.ts';
+import type { Picture } from './patch.ts';
 
 export interface Guess {
   readonly frames: Frames;
