@@ -26,6 +26,7 @@ async function rehearse(page: Page): Promise<void> {
   await page.getByRole('button', { name: '60× the pace' }).click();
   await page.goto(`${new URL(page.url()).origin}/stove?seed=11&speed=600`);
   await page.locator(cardDone).waitFor();
+  await page.getByLabel('With surprises').check();
   const moments = await followTheCards(page, 150_000);
   expect(moments.at(-1)?.poured).toBe(true);
   expect(new Set(moments.map(({ frame }) => frame))).toEqual(new Set(['Rehearsal']));
@@ -54,6 +55,8 @@ describe.skipIf(noBrowser)('the whole way', () => {
     await rehearse(page);
     await says(page, '.reveal', /Poured: what was hidden/);
     await says(page, '.reveal', /\d+ of 11 hidden values lie within/);
+    await page.getByRole('heading', { name: 'Surprises' }).waitFor();
+    await says(page, '.reveal', /said so after \d+ s|no alarm said so/);
     await says(page, '.score', /Hold in band\s*\d+ %/);
     expect(await objections(page)).toEqual([]);
 

@@ -175,6 +175,7 @@ const lines: Readonly<Record<Name, readonly string[]>> = {
   restore: [`restore ${workspace} --data ${join(folder, 'new')}`],
   'restore, of what is there already': [`restore ${workspace} --data ${kept}`],
   trust: [`trust --data ${join(folder, 'trusted')}`],
+  'trust --remove': [`trust --remove --data ${join(folder, 'trusted')}`],
   doctor: [`doctor --port 0 --data ${open}`],
   'any that fails': [
     'plan --mass 1parsec',

@@ -18,7 +18,7 @@ import { checkDocument, importPreview, learnDocument } from './learning.ts';
 import { planDocument } from './plan.ts';
 import { rehearsalDocument } from './rehearsal.ts';
 import { simulationDocument } from './simulation.ts';
-import { doctorDocument, restored, restoredBefore, trustDocument } from './upkeep.ts';
+import { doctorDocument, restored, restoredBefore, trustDocument, trustRemoved } from './upkeep.ts';
 
 const problem = z
   .strictObject({
@@ -60,6 +60,7 @@ export const documents = {
   restore: restored,
   'restore, of what is there already': restoredBefore,
   trust: trustDocument,
+  'trust --remove': trustRemoved,
   doctor: doctorDocument,
   'any that fails': problem,
 } as const satisfies Record<string, z.ZodType>;

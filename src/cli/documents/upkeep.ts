@@ -13,8 +13,16 @@ export const trustDocument = z
     file: z.string().describe('Of the certificate.'),
     fingerprint: z.string().describe('SHA-256 of the certificate, in pairs of hexadecimal digits.'),
     ends: z.iso.datetime().describe('How long it counts, in UTC.'),
+    names: z
+      .array(z.string())
+      .nullable()
+      .describe('Endings of the names that it may vouch for, beside private addresses; null: any.'),
   })
   .meta({ id: 'TrustDocument' });
+
+export const trustRemoved = z
+  .strictObject({ removed: z.boolean().describe('false: there was none.') })
+  .meta({ id: 'TrustRemoved' });
 
 export const doctorDocument = z
   .strictObject({

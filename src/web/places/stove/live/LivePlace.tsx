@@ -111,7 +111,12 @@ function Cooking({ live, looksOn }: { readonly live: Live; readonly looksOn: boo
             <Measure tareKg={begun.kit.pan.massKg} />
           </>
         }
-        ending={<GiveUp ended={live.ended} />}
+        ending={
+          <>
+            <ShowGuest id={id} />
+            <GiveUp ended={live.ended} />
+          </>
+        }
       />
     );
   }
@@ -148,6 +153,16 @@ function Cooking({ live, looksOn }: { readonly live: Live; readonly looksOn: boo
         <LogBook entries={entries} cook={cookIn(cooked)} />
       </div>
     </>
+  );
+}
+
+function ShowGuest({ id }: { readonly id: string }) {
+  return (
+    <p>
+      <Link className="button" href={`/devices?share=${id}`}>
+        Show this cook to a guest
+      </Link>
+    </p>
   );
 }
 

@@ -89,7 +89,8 @@ export function Thermometer({ view, cookId }: { readonly view: View; readonly co
         <ConnectInstrument unit={unit} />
         <p className="small">
           Whatever can send over the network, to the address of this page. One line does it, with C or F as its unit;
-          from another device with the token of its own that it got on the page <Link href="/devices">Devices</Link>:
+          from another device with the token of its own, woken for this cook on the page{' '}
+          <Link href="/devices">Devices</Link>:
         </p>
         <pre className="small">
           <code>{curlLine(cookId, unit)}</code>
