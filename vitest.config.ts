@@ -23,7 +23,8 @@ export default defineConfig({
           name: 'e2e',
           globalSetup: './test/built.ts',
           include: ['test/e2e/**/*.e2e.test.ts'],
-          fileParallelism: false,
+          // Half of the time a browser is waited for; more than two would wait for each other.
+          maxWorkers: 2,
           testTimeout: 120_000,
           hookTimeout: 60_000,
           expect: { poll: { timeout: 15_000 } },
