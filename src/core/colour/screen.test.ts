@@ -9,6 +9,7 @@ import {
   matchedShares,
   matchesAgree,
   type ScreenMatches,
+  standardMatches,
   steepnessOf,
 } from './screen.ts';
 import { decoded, type Srgb, xyzOfSrgb } from './srgb.ts';
@@ -35,7 +36,8 @@ describe('a match', () => {
   it('on a screen by IEC 61966-2-1 is at 188 and 137, the levels of 0.5 and 0.25 of its light', () => {
     expect(decoded(188)).toBeCloseTo(0.5, 2);
     expect(decoded(137)).toBeCloseTo(0.25, 2);
-    expect(steepnessOf({ half: 188, quarter: 137 })).toBe(1);
+    expect(standardMatches).toEqual({ half: 188, quarter: 137 });
+    expect(steepnessOf(standardMatches)).toBe(1);
   });
 
   it('can be made for every gamma that is allowed', () => {

@@ -17,6 +17,12 @@ export const matched = Object.keys(matchedShares) as readonly Matched[];
 /** The even grey that looked like the rows, 8-bit level. */
 export type ScreenMatches = Readonly<Record<Matched, number>>;
 
+/** Of a screen that keeps to IEC 61966-2-1. */
+export const standardMatches: ScreenMatches = {
+  half: encoded(matchedShares.half),
+  quarter: encoded(matchedShares.quarter),
+};
+
 /** Gammas that a screen in use may have (assumed): 1.8 to 2.6 were sold, and a picture mode goes beyond. */
 export const gammaRange = [1.4, 3.2] as const;
 
@@ -40,8 +46,8 @@ export function levelRange(share: number): readonly [number, number] {
 const matchSd = 3;
 
 /** Error of a gamma by one match, 1 sd as a share of it: d(ln gamma) = d(level) / (level ln(255 / level)), at a standard screen's level. */
-function matchError(share: number): number {
-  const level = encoded(share);
+function matchError(which: Matched): number {
+  const level = standardMatches[which];
   return matchSd / (level * Math.log(255 / level));
 }
 
@@ -57,12 +63,12 @@ export function steepnessOf(matches: ScreenMatches): number {
 /** False when the matches differ by more than three times their errors: one was made wrongly, or no single power describes the screen. */
 export function matchesAgree(matches: ScreenMatches): boolean {
   const apart = Math.abs(logSteepness('half', matches) - logSteepness('quarter', matches));
-  return apart <= 3 * Math.hypot(...matched.map((which) => matchError(matchedShares[which])));
+  return apart <= 3 * Math.hypot(...matched.map((which) => matchError(which)));
 }
 
 function logSteepness(which: Matched, matches: ScreenMatches): number {
   const share = matchedShares[which];
-  return Math.log(gammaOfMatch(matches[which], share) / gammaOfMatch(encoded(share), share));
+  return Math.log(gammaOfMatch(matches[which], share) / gammaOfMatch(standardMatches[which], share));
 }
 
 /** The levels that make a screen show a colour as the standard means it. Black and white stay. @param steepness see `steepnessOf` */
@@ -78,5 +84,5 @@ export function levelsOn(steepness: number, { r, g, b, clipped }: Srgb): Srgb {
  */
 export const gammaError = {
   untaught: 0.1,
-  taught: Math.hypot(...matched.map((which) => matchError(matchedShares[which]))) / matched.length,
+  taught: Math.hypot(...matched.map((which) => matchError(which))) / matched.length,
 } as const;
