@@ -29,6 +29,12 @@ it('a picture’s reading is kept as told', () => {
   expect(noteSchema.parse(noted(photo))).toEqual(noted(photo));
 });
 
+it('a comparison from before screens could be taught is one on an untaught screen, and may say so', () => {
+  const eye = { method: 'comparison', sugarG: 1, totalMl: 100, fold: 1, a430PerCm: 0.2, step: 1.35, depthCm: 3 };
+  for (const each of [eye, { ...eye, taught: true }]) expect(noteSchema.parse(noted(each))).toEqual(noted(each));
+  expect(noteSchema.safeParse(noted({ ...eye, taught: 'yes' })).success).toBe(false);
+});
+
 it.each([
   ['light', { light: 'candle' }, 'daylight, lamp'],
   ['absorbance.b', { absorbance: { r: 0, g: 0, b: 9 } }, '-0.05 to 3'],

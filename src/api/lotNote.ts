@@ -63,6 +63,10 @@ const readings = [
     a430PerCm: numberIn(ranges.a430PerCm).describe('Of the dilution that the chosen swatch was computed for.'),
     step: numberIn(ranges.step).describe('How much darker each swatch was than the one before, as a factor.'),
     depthCm: numberIn(ranges.depthCm).describe('Of the liquid over white.'),
+    taught: z
+      .boolean()
+      .optional()
+      .describe('The swatches were drawn for what the screen makes of greys. Left out: they were not.'),
   }),
   exactly({
     method: z.literal('photo'),

@@ -55,6 +55,8 @@ export interface Comparison extends MadeUp {
   /** How much darker each swatch was than the one before, as a factor. */
   readonly step: number;
   readonly depthCm: number;
+  /** The swatches were drawn for what the screen makes of greys (`core/colour/screen.ts`); readings without it were made before it could be. */
+  readonly taught?: boolean | undefined;
 }
 
 /** White paper behind the glass is seen through it once; below it, light goes down and up again. */

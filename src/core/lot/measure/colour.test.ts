@@ -51,19 +51,28 @@ test('a faint or a black cell is refused, and dark readings are surer than faint
   expect(sd(0.1)).toBeGreaterThan(2 * sd(0.5));
 });
 
+const swatch: Comparison = {
+  method: 'comparison',
+  sugarG: 2,
+  totalMl: 200,
+  fold: 1,
+  a430PerCm: 0.5,
+  step: 1.3,
+  depthCm: 3,
+};
+
 test('a swatch is a colour with an error of a fifth and more: no instrument', () => {
-  const swatch: Comparison = {
-    method: 'comparison',
-    sugarG: 2,
-    totalMl: 200,
-    fold: 1,
-    a430PerCm: 0.5,
-    step: 1.3,
-    depthCm: 3,
-  };
   const { value, readingSd, methodSd } = colourByComparison(swatch, { solids: { value: 0.98, sd: 0.01 } });
   expect(value).toBeCloseTo(0.5 / 9.8, 9);
   expect(Math.hypot(readingSd, methodSd)).toBeGreaterThan(0.2);
+});
+
+test('a swatch on a taught screen is the same colour, known a little better; one told without a word of it stays as it was', () => {
+  const error = (taught?: boolean) => colourByComparison({ ...swatch, taught }, dry).methodSd;
+  expect(colourByComparison(swatch, dry).methodSd).toBeCloseTo(0.2, 12);
+  expect(error(false)).toBeCloseTo(0.2, 12);
+  expect(error(true)).toBeCloseTo(0.176, 3);
+  expect(colourByComparison({ ...swatch, taught: true }, dry).value).toBe(colourByComparison(swatch, dry).value);
 });
 
 describe('a picture', () => {

@@ -1,5 +1,6 @@
 /** Colour of a sugar from a dilution: by a photometer, by a picture, or by eye beside computed swatches. Errors are shares of the value (1 sd). */
 import { expectedHueIndex } from '../../colour/hueIndex.ts';
+import { gammaError } from '../../colour/screen.ts';
 import { pigmentShape } from '../../colour/spectrum.ts';
 import { passesOverWhite } from '../../colour/tristimulus.ts';
 import { requireRange } from '../../matter/range.ts';
@@ -13,12 +14,14 @@ export interface Dry {
 
 /** Melanoidin's share of the pigment where nobody kept it (assumed). */
 const usualMaillardShare = 0.5;
-/** Kitchen instruments, 1 sd (assumed): zero of a photometer, its scale, a scale of 0.01 g, a volume, the eye with a screen nobody calibrated. */
+/** Kitchen instruments, 1 sd (assumed): zero of a photometer, its scale, a scale of 0.01 g, a volume, the eye with a screen that nobody taught. */
 const photometerZero = 0.008;
 const photometerScale = 0.02;
 const scaleG = 0.01;
 const volume = 0.01;
 const eyeAndScreen = 0.2;
+/** What stays of that when the screen's gamma is known: the eye, the screen's white and its primaries, the light in the room. */
+const eyeAndLight = Math.sqrt(eyeAndScreen ** 2 - gammaError.untaught ** 2);
 /** Inner width of a glass by a ruler, cm. */
 const ruler = 0.1;
 
@@ -47,13 +50,16 @@ export function colourByAbsorbance(told: Absorbance, { solids }: Dry): Estimate 
   };
 }
 
-/** The same, by eye: the swatch that looked like the dilution. Half a step to either side is as good a match. */
+/**
+ * The same, by eye: the swatch that looked like the dilution. Half a step to either side is as good a match. A taught screen takes little of
+ * the error away, 0.200 to 0.176: greys tell nothing of the rest.
+ */
 export function colourByComparison(told: Comparison, { solids }: Dry): Estimate {
-  const { a430PerCm, step } = told;
+  const { a430PerCm, step, taught } = told;
   return {
     value: a430PerCm / dryGPerL(told, solids.value),
     readingSd: together(Math.log(step) / Math.sqrt(12), mixingError(told)),
-    methodSd: together(eyeAndScreen, solids.sd / solids.value),
+    methodSd: together(eyeAndLight, taught ? gammaError.taught : gammaError.untaught, solids.sd / solids.value),
   };
 }
 

@@ -13,6 +13,7 @@ import { MethodChoices } from './MethodChoices.tsx';
 import { methodForms, type TypedMethod } from './methods.ts';
 import { resultWords } from './resultWords.ts';
 import { Swatches } from './Swatches.tsx';
+import { TeachScreen } from './screen/TeachScreen.tsx';
 
 interface FormProps {
   readonly method: TypedMethod;
@@ -39,42 +40,46 @@ export function MeasureForm({ method, shown, known, notes }: FormProps) {
   const put = (good: Reading) => change({ good, texts: {} });
 
   return (
-    <form
-      aria-label={form.name}
-      onSubmit={(event) => {
-        event.preventDefault();
-        if (can) notes.keep({ kind: 'measured', at: new Date().toISOString(), reading }, () => setTouched(false));
-      }}
-    >
-      <ol className="small steps">
-        {form.steps.map((step) => (
-          <li key={step}>{step}</li>
-        ))}
-      </ol>
-      {reading.method === 'absorbance' && (
-        <DilutionHelper shown={shown} pathCm={reading.pathCm} shows onTake={(made) => put({ ...reading, ...made })} />
-      )}
-      {reading.method === 'comparison' && (
-        <DilutionHelper
-          shown={shown}
-          pathCm={passesOverWhite * reading.depthCm}
-          onTake={(made) => put({ ...reading, ...made })}
-        />
-      )}
-      <div className="shelf-fields">
-        <SheetFields sheet={sheet} entries={entries} onSheet={change} />
-        <MethodChoices reading={reading} onChange={(good) => change({ ...sheet, good })} />
-      </div>
-      {reading.method === 'comparison' && (
-        <Swatches shown={shown} reading={reading} chosen={touched} onChoose={(good) => change({ ...sheet, good })} />
-      )}
-      <p className="result" role="status">
-        {touched && !wrong && (result.kind === 'none' ? `This gives nothing: ${result.why}.` : <Says {...result} />)}
-      </p>
-      <button type="submit" className="main" disabled={!can}>
-        Keep this measurement
-      </button>
-    </form>
+    <>
+      {/* Not of the form: a key that ends a number there must not keep a measurement here. */}
+      {method === 'comparison' && <TeachScreen />}
+      <form
+        aria-label={form.name}
+        onSubmit={(event) => {
+          event.preventDefault();
+          if (can) notes.keep({ kind: 'measured', at: new Date().toISOString(), reading }, () => setTouched(false));
+        }}
+      >
+        <ol className="small steps">
+          {form.steps.map((step) => (
+            <li key={step}>{step}</li>
+          ))}
+        </ol>
+        {reading.method === 'absorbance' && (
+          <DilutionHelper shown={shown} pathCm={reading.pathCm} shows onTake={(made) => put({ ...reading, ...made })} />
+        )}
+        {reading.method === 'comparison' && (
+          <DilutionHelper
+            shown={shown}
+            pathCm={passesOverWhite * reading.depthCm}
+            onTake={(made) => put({ ...reading, ...made })}
+          />
+        )}
+        <div className="shelf-fields">
+          <SheetFields sheet={sheet} entries={entries} onSheet={change} />
+          <MethodChoices reading={reading} onChange={(good) => change({ ...sheet, good })} />
+        </div>
+        {reading.method === 'comparison' && (
+          <Swatches shown={shown} reading={reading} chosen={touched} onChoose={(good) => change({ ...sheet, good })} />
+        )}
+        <p className="result" role="status">
+          {touched && !wrong && (result.kind === 'none' ? `This gives nothing: ${result.why}.` : <Says {...result} />)}
+        </p>
+        <button type="submit" className="main" disabled={!can}>
+          Keep this measurement
+        </button>
+      </form>
+    </>
   );
 }
 

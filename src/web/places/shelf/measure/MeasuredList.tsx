@@ -23,7 +23,7 @@ export function MeasuredList({ shown, known, notes }: ListProps) {
         {measured.map((record) => {
           const { reading, at } = record.note as Measured;
           const result = resultWords(reading, known);
-          const name = methodWords[reading.method].name;
+          const name = `${methodWords[reading.method].name}${reading.method === 'comparison' && reading.taught ? ' on a taught screen' : ''}`;
           return (
             <li key={record.id}>
               <span>

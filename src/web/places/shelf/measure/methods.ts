@@ -156,7 +156,7 @@ export const methodForms: Readonly<Record<TypedMethod, MethodForm>> = {
     name: 'By eye',
     says: 'a dilution beside computed swatches, for the colour',
     steps: [
-      'Pour the dilution into a white cup or a glass on white paper, by daylight, beside this screen at full brightness.',
+      'Pour the dilution into a white cup or a glass on white paper, by daylight, beside this screen. Its white should be about as bright as the paper.',
       'Look straight down, and choose the swatch that it is most like.',
     ],
     start: { method: 'comparison', ...usualMadeUp, a430PerCm: 0.1, step: 1.35, depthCm: 3 },
