@@ -78,7 +78,7 @@ function report(name: string) {
 it('a report needs nothing from elsewhere, says that it is of a rehearsal, and shows amounts, steps, result and cautions', () => {
   const { html } = report('Plum shards');
   expect(html).not.toMatch(/(?:src|href)\s*=|url\(|@import|https?:\/\//);
-  for (const part of [/Rehearsal on a simulated pan/, /Sodium hydroxide/, /<svg/, /Brown/, /EBC/, /goggles/, /@page/]) {
+  for (const part of [/Rehearsal on a simulated pan/, /Sodium hydroxide/, /<svg/, /Brown/, /EBC/, /Goggles/, /@page/]) {
     expect(html).toMatch(part);
   }
 });
