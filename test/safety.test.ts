@@ -13,7 +13,7 @@ describe('what is said for safety', () => {
     expect(all.length).toBeGreaterThan(50);
     expect(new Set(all.map(({ id }) => id)).size).toBe(all.length);
     for (const { id, says, source, date, region } of all) {
-      expect(id).toMatch(/^(LIM|HAZ|CAU|CHECK|CARE)-[A-Z\d]+(-[A-Z\d]+)*$/);
+      expect(id).toMatch(/^(LIM|HAZ|CAU|CHECK|CARE|GLA|PRI)-[A-Z\d]+(-[A-Z\d]+)*$/);
       expect(says, id).not.toMatch(/^\s*$|undefined|NaN/);
       expect(source, id).not.toMatch(/^\s*$|undefined/);
       expect(date, id).toMatch(/^\d{4}-\d{2}-\d{2}$/);
@@ -21,13 +21,13 @@ describe('what is said for safety', () => {
     }
   });
 
-  it('is all in its reference: no id of a limit, class, caution or check stands in the code that is not there', () => {
+  it('is all in its reference: no id of a limit, class, caution or check, of sugar or beer, stands in the code that is not there', () => {
     const known = new Set(all.map(({ id }) => id));
     const code = readdirSync(src, { recursive: true, encoding: 'utf8' }).filter(
       (path) => /\.tsx?$/.test(path) && !/\.test\.tsx?$/.test(path),
     );
     const named = code.flatMap((path) => [
-      ...readFileSync(join(src, path), 'utf8').matchAll(/'((?:LIM|HAZ|CAU|CHECK|CARE)-[A-Z\d-]+)'/g),
+      ...readFileSync(join(src, path), 'utf8').matchAll(/'((?:LIM|HAZ|CAU|CHECK|CARE|GLA|PRI)-[A-Z\d-]+)'/g),
     ]);
     expect(named.length).toBeGreaterThan(all.length / 2);
     for (const [, id = ''] of named) expect(known, id).toContain(id);

@@ -1,4 +1,4 @@
-import { mkdtempSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
@@ -41,6 +41,18 @@ describe('umberpan plan', { timeout: 30_000 }, () => {
     expect(stdout).toContain(
       `Inverted at the end: ${share} % of the sugar; where 8 in 10 cooks end: umberpan simulate.`,
     );
+  });
+
+  test('writes a sheet for the kitchen wall over what was there, and leaves that alone when it refuses or can’t', async () => {
+    const file = join(mkdtempSync(join(tmpdir(), 'umberpan-')), 'sheet.html');
+    writeFileSync(file, 'before');
+    const refused = await umberpan(`plan --dose 9 --sheet ${file}`);
+    expect([refused.code, readFileSync(file, 'utf8')]).toEqual([7, 'before']);
+    const { code, stdout, stderr } = await umberpan(`plan --mass 400g --sheet ${file}`);
+    expect([code, stdout, stderr]).toEqual([0, '', '']);
+    expect(readFileSync(file, 'utf8')).toMatch(/^<!doctype html>[\s\S]*First batch[\s\S]*<\/html>\n$/);
+    expect((await umberpan(`plan --mass 400g --sheet ${file}/x`)).code).toBe(1);
+    expect((await umberpan(`plan --mass 400g --json --sheet ${file}`)).code).toBe(2);
   });
 
   test('takes further holds, an option each, in their order', async () => {

@@ -54,6 +54,11 @@ describe('umberpan prime', { timeout: 60_000 }, () => {
   });
 });
 
+test('a bottle asked to hold too much is refused by the limit that the reference of safety names', async () => {
+  const { stderr } = await umberpan('prime --volume 20L --temperature 18C --wish 4.2vol');
+  expect(stderr).toContain('Refused (LIM-BOTTLE, --wish)');
+});
+
 describe('a carbonation', () => {
   const { read } = carbonation('wished');
 

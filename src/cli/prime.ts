@@ -62,8 +62,9 @@ async function prime(options: PrimeOptions): Promise<void> {
   const priming = primingFor(request, sugar);
   if (priming.kind === 'refused') {
     const { field, message } = priming;
-    const refusals = [{ limit: 'bottle pressure', field: `--${field}`, message }];
-    throw new Stop({ kind: 'refused', message: `Refused (bottle pressure, --${field}): ${message}.`, refusals });
+    const limit = (await import('../core/beer/vessels.ts')).vessels[vessel].id;
+    const refusals = [{ limit, field: `--${field}`, message }];
+    throw new Stop({ kind: 'refused', message: `Refused (${limit}, --${field}): ${message}.`, refusals });
   }
   if (priming.kind === 'already') {
     const message = `--wish: the beer holds ${priming.residualGPerL.toFixed(2)} g/L already; no sugar is needed`;

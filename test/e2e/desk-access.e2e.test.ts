@@ -1,11 +1,10 @@
 // Desk and Care for everybody: keyboard, screen readers, small screens, themes, paper.
-import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { objections } from './objections.ts';
 import { bandsThere, field, noBrowser, pages, planned, says, seen } from './openPage.ts';
+import { paperFormats, printedPages } from './printedPages.ts';
 
 const amounts = '.results .amounts';
-const formats = ['A4', 'Letter'] as const;
 
 describe.skipIf(noBrowser)('Desk and Care', () => {
   const open = pages();
@@ -141,7 +140,7 @@ describe.skipIf(noBrowser)('Desk and Care', () => {
   it('prints first aid on one page of either format', async () => {
     const { page } = await open({ at: 'care' });
     await page.locator('h1').waitFor();
-    for (const format of formats) expect(await pagesOf(page, format), format).toBe(1);
+    for (const format of paperFormats) expect(await printedPages(page, format), format).toBe(1);
   });
 
   it('prints every route, hard or syrup, on one page of either format, its total time in the heading', async () => {
@@ -154,7 +153,8 @@ describe.skipIf(noBrowser)('Desk and Care', () => {
         // The sheet is whole once it says what this plan lands at: that is reckoned last.
         const whole = new RegExp(`${form}, ${route} route; `, 'i');
         await page.locator('.print-sheet > p', { hasText: whole }).waitFor({ state: 'attached' });
-        for (const format of formats) expect(await pagesOf(page, format), `${route} ${form} ${format}`).toBe(1);
+        for (const format of paperFormats)
+          expect(await printedPages(page, format), `${route} ${form} ${format}`).toBe(1);
       }
     }
     await page.emulateMedia({ media: 'print' });
@@ -172,8 +172,3 @@ describe.skipIf(noBrowser)('Desk and Care', () => {
     expect(small).toEqual([]);
   });
 });
-
-async function pagesOf(page: Page, format: (typeof formats)[number]): Promise<number> {
-  const file = (await page.pdf({ format })).toString('latin1');
-  return file.match(/\/Type\s*\/Page\b(?!s)/g)?.length ?? 0;
-}

@@ -7,6 +7,7 @@ import { expectedOfTold } from '../../src/core/lot/known.ts';
 import { descriptors } from '../../src/core/lot/taste.ts';
 import { objections } from './objections.ts';
 import { askBeside, field, noBrowser, pages, says, seen } from './openPage.ts';
+import { printedPages } from './printedPages.ts';
 
 function lotOf(name: string, more: Partial<NewLot> = {}): NewLot {
   const share = (mid: number) => ({ low: 0.8 * mid, mid, high: Math.min(1, 1.2 * mid) });
@@ -38,12 +39,6 @@ async function scanned(page: Page, picture: Buffer): Promise<string | undefined>
   await blank.close();
   const pixels = Uint8ClampedArray.from([...Buffer.from(greys, 'base64')].flatMap((grey) => [grey, grey, grey, 255]));
   return readQr.default(pixels, width, height)?.data;
-}
-
-/** Sheets that the page would print on. */
-async function pagesOf(page: Page, format: string): Promise<number> {
-  const file = (await page.pdf({ format })).toString('latin1');
-  return file.match(/\/Type\s*\/Page\b/g)?.length ?? 0;
 }
 
 describe.skipIf(noBrowser)('the Shelf', () => {
@@ -117,8 +112,8 @@ describe.skipIf(noBrowser)('the Shelf', () => {
     const printed = page.getByRole('img', { name: /^Label: Bakery sugar/ }).first();
     expect(await scanned(page, await printed.screenshot())).toBe(address);
     await page.emulateMedia({ media: null });
-    expect(await pagesOf(page, 'A4')).toBe(1);
-    expect(await pagesOf(page, 'Letter')).toBe(1);
+    expect(await printedPages(page, 'A4')).toBe(1);
+    expect(await printedPages(page, 'Letter')).toBe(1);
   });
 
   it('lays lots side by side: measurements in one table, tastes word by word, blind ones alone when so wished', async () => {

@@ -25,6 +25,8 @@ export const cautionSchema = z
     level: z.enum(['note', 'warning', 'strong warning']),
     text: z.string(),
     source: z.string(),
+    date: z.iso.date().describe('When it was written down.'),
+    region: z.string().describe('ISO 3166 code, `EU`, or `any`.'),
   })
   .meta({ id: 'Caution' });
 

@@ -173,6 +173,10 @@ export function cautionsFor(plan: Handled): readonly Caution[] {
   ];
 }
 
+/** Below any list of them. */
+export const replacesNothing =
+  'These words don’t replace the safety data sheet of what is in your hand, nor local rules or medical help. Call your local emergency number.';
+
 export const cautionText = ({ head, text }: Pick<Caution, 'head' | 'text'>): string => `${head} ${text}`;
 
 /** The class of an alkali as mixed, in few words. */

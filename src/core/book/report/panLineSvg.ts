@@ -7,7 +7,8 @@ import type { CookState } from '../../log/fold.ts';
 import { type Doings, doingsOf } from '../doings.ts';
 import { stepWords } from '../words.ts';
 import { escaped } from './markup.ts';
-import { at, axes, type Frame, frameFor, rails, ribbon, short, size } from './panFrame.ts';
+import { at, axes, type Frame, frameFor, ribbon, short, size } from './panFrame.ts';
+import { score } from './score.ts';
 
 /** Where a spoon test stands of which nobody knows how hot the syrup was. */
 const unknownC = 100;
@@ -24,7 +25,7 @@ export function panLineSvg(state: CookState, rows: readonly Belief[]): string {
     steps(doings, state, frame),
     believed(rows, frame),
     `<path class="dots" d="${doings.shown.map(({ timeS, valueC }) => `M${at(frame, timeS, valueC)}h0`).join('')}"/>`,
-    deeds(doings, frame),
+    score(doings.deeds, frame),
     ...tests.map(({ timeS, body: { a430 } }) => spoonTest(timeS, a430, rows, frame)),
     '</svg>',
   ].join('\n');
@@ -70,20 +71,6 @@ function steps({ spans }: Doings, state: CookState, { x, y }: Frame): string {
       if ('reachedC' in end) return mark + name;
       const [low, high] = [y(bandC[0]), y(bandC[1])];
       return `${mark}${name}<rect class="wanted" x="${short(left)}" width="${short(right - left)}" y="${short(high)}" height="${short(low - high)}"/>`;
-    })
-    .join('');
-}
-
-function deeds({ deeds: all }: Doings, { x }: Frame): string {
-  let lastX = Number.NEGATIVE_INFINITY;
-  return all
-    .map(({ timeS, deed }) => {
-      const place = x(timeS);
-      if (deed.kind === 'water') return `<circle class="deed" cx="${short(place)}" cy="${rails.given}" r="2.6"/>`;
-      if (deed.kind === 'alkali') return `<path class="deed" d="M${short(place)} ${rails.given + 5}l-4.5-10h9z"/>`;
-      if (deed.kind !== 'heat' || place - lastX < 13) return '';
-      lastX = place;
-      return `<text x="${short(place)}" y="${rails.dial}" text-anchor="middle">${Number(deed.notch.toFixed(1))}</text>`;
     })
     .join('');
 }

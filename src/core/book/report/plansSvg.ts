@@ -1,14 +1,14 @@
 /** Two plans on one pan line, as a picture of its own: the first with its colour, the second behind it with long dashes and open rings. */
-import { line } from 'd3-shape';
 import { courseColour } from '../../colour/courseColour.ts';
 import { filmDepthCm, poolColour } from '../../colour/pool.ts';
 import { ebcFromA430 } from '../../colour/scales.ts';
 import type { Course } from '../../pan/course.ts';
 import type { ModelValues } from '../../pan/physics.ts';
 import { type Traces, tracesOf } from '../../planning/forecast.ts';
-import { stepTitles } from '../words.ts';
+import { endOf, ends, reading, steps } from './courseLine.ts';
 import { escaped } from './markup.ts';
-import { axes, type Frame, frameFor, type Painted, rails, ribbon, short, size } from './panFrame.ts';
+import { axes, type Frame, frameFor, type Painted, railsOf, ribbon, size } from './panFrame.ts';
+import { given } from './score.ts';
 
 export interface LaidPlan {
   readonly name: string;
@@ -18,10 +18,9 @@ export interface LaidPlan {
 }
 
 const legendDepth = 26;
+const rails = railsOf(size);
 /** Room on the left for the figures of fonts wider than most. */
 const margin = 12;
-/** Distance of the rows that are drawn, s. */
-const drawnEveryS = 10;
 
 const style = `
 svg { background: #fff; }
@@ -55,14 +54,12 @@ ${steps(front.course, frame)}
 ${reading(behind.traces, frame, 'middle behind')}
 ${ends(behind.course, behind.traces, frame)}
 ${reading(front.traces, frame, 'middle')}
-${given(front.course, frame, rails.dial, 'middle')}
-${given(behind.course, frame, rails.given, 'middle behind')}
+${givenOn(front.course, frame, rails.dial, 'middle')}
+${givenOn(behind.course, frame, rails.given, 'middle behind')}
 ${legend(laid)}
 </svg>
 `;
 }
-
-const endOf = ({ steps: spans }: Course): number => spans.at(-1)?.endS ?? 0;
 
 function coloured(course: Course, { traces, values }: { traces: Traces; values: ModelValues }, frame: Frame): string {
   const { hueIndex } = courseColour(course, values.absorptivity420);
@@ -77,42 +74,9 @@ function coloured(course: Course, { traces, values }: { traces: Traces; values: 
   return ribbon([...course.timeS.keys()], paint, frame);
 }
 
-function reading({ readingC }: Traces, { x, y }: Frame, kind: string): string {
-  const rows = [...readingC.keys()].filter((row) => row % drawnEveryS === 0 || row === readingC.length - 1);
-  const path = line<number>()
-    .digits(1)
-    .x((row) => x(row))
-    .y((row) => y(readingC[row]))(rows);
-  return `<path class="halo" d="${path}"/><path class="${kind}" d="${path}"/>`;
-}
-
-function steps({ steps: spans }: Course, { x }: Frame): string {
-  const titles = stepTitles(spans.map(({ kind }) => kind));
-  return spans
-    .map(({ startS, endS }, i) => {
-      const [left, right] = [x(startS), x(endS)];
-      const name = right - left > 34 ? `<text class="step" x="${short(left + 3)}" y="14">${titles[i]}</text>` : '';
-      return `<line class="mark" x1="${short(left)}" x2="${short(left)}" y1="4" y2="${size.bottom}"/>${name}`;
-    })
-    .join('');
-}
-
-function ends({ steps: spans }: Course, { readingC }: Traces, { x, y }: Frame): string {
-  return spans
-    .map(({ endS }) => {
-      const row = Math.min(readingC.length - 1, Math.floor(endS));
-      return `<circle class="ring" cx="${short(x(endS))}" cy="${short(y(readingC[row]))}" r="3.5"/>`;
-    })
-    .join('');
-}
-
 /** Water and alkali on a rail of the plan's own, which begins with a piece of its line. */
-function given({ deeds }: Course, { x }: Frame, at: number, kind: string): string {
-  const marks = deeds.map(({ timeS, deed }) => {
-    if (deed.kind === 'water') return `<circle class="deed" cx="${short(x(timeS))}" cy="${at}" r="2.6"/>`;
-    if (deed.kind === 'alkali') return `<path class="deed" d="M${short(x(timeS))} ${at + 5}l-4.5-10h9z"/>`;
-    return '';
-  });
+function givenOn({ deeds }: Course, { x }: Frame, at: number, kind: string): string {
+  const marks = deeds.map(({ timeS, deed }) => given(deed.kind, x(timeS), at));
   return `<path class="${kind}" d="M4 ${at}h28"/>${marks.join('')}`;
 }
 

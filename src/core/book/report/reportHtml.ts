@@ -8,7 +8,7 @@ import { a430FromEbc } from '../../colour/scales.ts';
 import type { CookState } from '../../log/fold.ts';
 import { instantText } from '../../log/instant.ts';
 import type { Step } from '../../pan/steps.ts';
-import { cautionsFor, cautionText } from '../../planning/handling.ts';
+import { cautionsFor, cautionText, replacesNothing } from '../../planning/handling.ts';
 import type { PlanRequest } from '../../planning/request.ts';
 import { doingsOf } from '../doings.ts';
 import { browningAtC, dosesOf, invertingAtC } from '../doses.ts';
@@ -21,6 +21,7 @@ import { grams, span } from './numbers.ts';
 import { panLineSvg } from './panLineSvg.ts';
 import { planInReport } from './planOf.ts';
 import { reportStyle } from './reportStyle.ts';
+import { alkaliTitle, weighedRows } from './weighed.ts';
 
 export interface Reported {
   readonly state: CookState;
@@ -67,7 +68,7 @@ ${lotsPart(lots)}
 <ul>${cautionsFor({ request, amounts })
     .map((caution) => `<li>${escaped(cautionText(caution))}</li>`)
     .join('\n')}</ul>
-<p class="quiet">These words don’t replace the safety data sheet of what is in your hand, nor local rules or medical help. Call your local emergency number.</p>
+<p class="quiet">${replacesNothing}</p>
 <h2>Log</h2>
 ${logPart(state)}
 <h2>Again</h2>
@@ -89,17 +90,10 @@ function landedPart(landed: Landed | undefined): string {
 function amountsPart({ begun }: CookState): string {
   if (!begun) return '';
   const { charge, alkali } = begun.body.amounts;
-  const rows: [string, string][] = [
-    ['Sugar', grams(charge.sucroseKg)],
-    ['Water', grams(charge.waterKg)],
-    ['Dry malt extract', grams(charge.maltExtractKg)],
-  ];
-  if (charge.citricAcidKg > 0) rows.push(['Citric acid', grams(charge.citricAcidKg)]);
+  const rows = weighedRows(charge);
   if (alkali) {
-    const substance =
-      alkali.substance === 'sodiumHydroxide' ? 'Sodium hydroxide, food grade' : 'Slaked lime, food grade';
     const mixed = `${grams(alkali.weighedKg)} into ${grams(alkali.waterKg)} of cold water (${(100 * alkali.strength).toFixed(0)} %), in ${alkali.parts.length} parts`;
-    rows.push([substance, mixed]);
+    rows.push([alkaliTitle(alkali.substance), mixed]);
   }
   return tableOf('Weighed', ['What', 'How much'], rows);
 }

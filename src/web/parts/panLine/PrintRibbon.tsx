@@ -1,19 +1,11 @@
 /** The ribbon without colour: each step hatched the closer the darker its sugar, with the colour's number at its end. */
 import { useId } from 'react';
+import { hatchingGap } from '../../../core/colour/hatching.ts';
 import { ebcFromA430 } from '../../../core/colour/scales.ts';
 import { ebcOf } from '../figures.ts';
 import type { Layout } from './layout.ts';
 import { strandPath } from './paths.ts';
 import { drawnEveryS, type Picture } from './picture.ts';
-
-/** Distance of the hatching lines, px, for colours up to an EBC. */
-const hatchings = [
-  { upToEbc: 1, gap: 0 },
-  { upToEbc: 10, gap: 11 },
-  { upToEbc: 50, gap: 7 },
-  { upToEbc: 150, gap: 4.5 },
-  { upToEbc: Number.POSITIVE_INFINITY, gap: 3 },
-];
 
 /** A step narrower than this has room for its number alone, px. */
 const unitRoom = 58;
@@ -26,7 +18,7 @@ export function PrintRibbon({ picture, layout }: { readonly picture: Picture; re
     <g>
       {picture.steps.map(({ startS, endS }, i) => {
         const a430 = picture.ends[i]?.a430 ?? 0;
-        const gap = hatchings.find(({ upToEbc }) => ebcFromA430(a430) <= upToEbc)?.gap ?? 0;
+        const gap = hatchingGap(a430);
         const key = `${id}${i}`;
         return (
           <g key={key}>

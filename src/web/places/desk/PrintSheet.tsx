@@ -1,6 +1,7 @@
 /** The kitchen sheet: what is printed of a plan, black on white, for A4 and Letter. Never on screen. */
 
 import { memo } from 'react';
+import { hatchingWords } from '../../../core/colour/hatching.ts';
 import type { Kit } from '../../../core/pan/kit.ts';
 import { isNeutralised } from '../../../core/planning/account/neutraliser.ts';
 import type { Account } from '../../../core/planning/account.ts';
@@ -61,8 +62,7 @@ export const PrintSheet = memo(function PrintSheet({ picture, bands, account, ki
           <PanLine picture={picture} bands={bands} layout={layout} unit={unit} hatched />
         </svg>
         <figcaption>
-          Hatched closer the darker the sugar. Dashes and grey hold 8 in 10 cooks; colour is known to a factor of 2 or 3
-          only.
+          {hatchingWords} Dashes and grey hold 8 in 10 cooks; colour is known to a factor of 2 or 3 only.
           <strong className="burned">
             Burned: 20 minutes of cool running water. Call your local emergency number.
           </strong>

@@ -1,11 +1,12 @@
 /** The steps: what to do, between which temperatures, when and how long, and how the sugar looks after each. */
+import { tooHot } from '../../../core/book/stepDeeds.ts';
 import type { StepForecast } from '../../../core/planning/forecast.ts';
 import { Drop } from '../../parts/Drop.tsx';
 import { ebcOf, span } from '../../parts/figures.ts';
 import type { Bands, Picture } from '../../parts/panLine/picture.ts';
 import { stepNames } from '../../parts/stepNames.ts';
 import { useTemperatureUnit } from '../../parts/TemperatureUnit.tsx';
-import { bandOf, deedOf, tooHot } from './stepWords.ts';
+import { bandOf, deedOf } from './stepWords.ts';
 
 interface StepTableProps {
   readonly picture: Picture;
