@@ -70,7 +70,7 @@ ${lotsPart(lots)}
     .join('\n')}</ul>
 <p class="quiet">${replacesNothing}</p>
 <h2>Log</h2>
-${logPart(state)}
+<div class="log">${logPart(state)}</div>
 <h2>Again</h2>
 <p>This file carries its plan: <code>umberpan rehearse --plan THIS-FILE</code> rehearses it, <code>umberpan simulate --plan THIS-FILE</code> tells its course.</p>
 ${jsonInScript(planInReport, plan)}

@@ -25,8 +25,9 @@ table { width: 100%; border-collapse: collapse; font-variant-numeric: tabular-nu
 caption { text-align: left; font-weight: 650; padding: .3rem 0; }
 th, td { text-align: left; vertical-align: top; padding: .3rem .8rem .3rem 0; border-bottom: 1px solid #ccc; font-weight: 400; }
 thead th { font-size: .875rem; color: #5a524b; }
+tbody th { overflow-wrap: normal; }
 tr { break-inside: avoid; }
 ul { padding-left: 1.2rem; }
-@media print { body { max-width: none; padding: 0; font-size: 10.5pt; } h1 { font-size: 20pt; } svg *, .drop { print-color-adjust: exact; -webkit-print-color-adjust: exact; } }
+@media print { body { max-width: none; padding: 0; font-size: 10.5pt; } h1 { font-size: 20pt; } th, td { padding-block: .15rem; } .log { columns: 2; column-gap: 8mm; } .log th { white-space: nowrap; } svg *, .drop { print-color-adjust: exact; -webkit-print-color-adjust: exact; } }
 @page { margin: 16mm; }
 `;
