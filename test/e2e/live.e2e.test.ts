@@ -256,6 +256,7 @@ describe.skipIf(noBrowser)('a server that freezes, is killed and comes back', ()
     await expect.poll(async () => passes(1000).then(() => counts(second.page, 'Dial'))).toBe(1);
     // A pan that stays on for half an hour would scorch, and that alarm stand above foam's.
     await noted(page, /^Off the heat/, 'Off the heat', 0);
+    await expect.poll(async () => passes(1000).then(() => counts(second.page, 'Off the heat'))).toBe(1);
     await away();
     for (let time = 0; time < 3; time++) {
       await passes(apartMs);
