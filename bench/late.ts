@@ -22,25 +22,24 @@ const deeds = told.filter((event) => 'deed' in event && event.timeS <= lastS);
 const readings = Array.from({ length: Math.floor(lastS / everyS) }, (_, i) => reading((i + 1) * everyS));
 const log = inTime([...deeds, ...readings]);
 
-/** The quicker of two, ms; a log that was gone through for the first time is a late reading before all of it. */
-function takes(members: number, lateByS: number): number {
-  const once = () => {
-    const { prepared, recipe } = cook;
-    const followed = createFollowed({ prepared, charge: recipe.charge, steps: recipe.steps, members });
-    followed.follow(log);
-    const later = inTime([...log, reading(Math.max(1, lastS - lateByS - 2))]);
-    const begun = performance.now();
-    followed.follow(later);
-    return performance.now() - begun;
-  };
-  return Math.min(once(), once());
+const members = 128;
+
+/** Time of one late reading, ms. */
+function takes(lateByS: number): number {
+  const { prepared, recipe } = cook;
+  const followed = createFollowed({ prepared, charge: recipe.charge, steps: recipe.steps, members });
+  followed.follow(log);
+  const later = inTime([...log, reading(Math.max(1, lastS - lateByS - 2))]);
+  const begun = performance.now();
+  followed.follow(later);
+  return performance.now() - begun;
 }
 
 const lateS = [60, 600, 3600, lastS];
 publish('late', 'A late reading', [
-  `A log of ${(lastS / 60).toFixed(0)} minutes with ${readings.length} readings told and ${deeds.length} deeds; the reading is so much older than the newest. The page and the command line have 128 members.`,
+  `A log of ${(lastS / 60).toFixed(0)} minutes with ${readings.length} readings told and ${deeds.length} deeds; ${members} members, as on the page and the command line.`,
   table(
-    ['members', ...lateS.map((s) => `${(s / 60).toFixed(0)} min late, ms`)],
-    [128, 256].map((members) => [String(members), ...lateS.map((s) => takes(members, s).toFixed(0))]),
+    ['older than the newest by', 'takes, ms'],
+    lateS.map((s) => [`${(s / 60).toFixed(0)} min`, takes(s).toFixed(0)]),
   ),
 ]);
