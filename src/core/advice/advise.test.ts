@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { hold } from '../../../test/holdStep.ts';
 import { createHiddenPan } from '../pan/hiddenPan.ts';
 import { defaultKit } from '../pan/kit.ts';
 import { prepareKit } from '../pan/preparedKit.ts';
@@ -14,15 +15,6 @@ import { afterDeed, atTheStart, isOver, minuteWorth, progressed } from './progre
 const prepared = prepareKit(defaultKit);
 const charge = { sucroseKg: 0.4, waterKg: 0.13, maltExtractKg: 0.0032, citricAcidKg: 0 };
 const part = { substance: 'sodiumHydroxide', alkaliKg: 0.0005, waterKg: 0.0019 } as const;
-const hold: Step = {
-  kind: 'invert',
-  bandC: [127, 133],
-  end: { heldMinutes: 30 },
-  approachNotch: 3,
-  holdNotch: 2,
-  alkali: [],
-  waitS: 0,
-};
 const brown: Step = { ...hold, kind: 'brown', bandC: [137, 143], alkali: [part, part], waitS: 30 };
 
 describe('no candidate outside the limits is ever offered', () => {

@@ -1,6 +1,7 @@
 /** One piece of advice at a time: what to do next, why, what it will do, and how long there is. */
 
 import type { Kit } from '../pan/kit.ts';
+import { stalledCPerS } from '../pan/person.ts';
 import { dissolvedKg, place } from '../pan/state.ts';
 import type { Deed, Step } from '../pan/steps.ts';
 import { type Range, rangeOf } from '../twin/range.ts';
@@ -58,9 +59,6 @@ const worthwhile = 0.4;
  * without it would swing about the edge. Chosen by measured time in the band (bench/results/advice.md).
  */
 const clearOfEdgeK = 1;
-
-/** On the way to a band, warming slower than this gets nowhere (assumed), K/s. */
-const stalledKPerS = 0.4 / 60;
 
 export function situationOf({ twin, kit, steps, progress }: Cooking): Situation {
   const temperature = rangeOf(twin.members.map((m) => m.temperatureC));
@@ -174,7 +172,7 @@ function horizonIn(kit: Kit, furthest: Horizon): Horizon {
 
 function getsNowhere({ temperatureC, everyS }: Outlook, lowC: number): boolean {
   const [first, last] = [temperatureC[0], temperatureC[temperatureC.length - 1]].map((row) => rangeOf(row).mid);
-  return last < lowC && last - first < stalledKPerS * everyS * (temperatureC.length - 1);
+  return last < lowC && last - first < stalledCPerS * everyS * (temperatureC.length - 1);
 }
 
 /** On the way: from where the step ends to the top of the next hold, or the band it leads to; in a hold: its band, clear of the lower edge. */

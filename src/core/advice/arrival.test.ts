@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import type { Step } from '../pan/steps.ts';
+import { hold } from '../../../test/holdStep.ts';
 import { arrivalIn, awaitedC } from './arrival.ts';
 import type { Outlook } from './outlook.ts';
 import { atTheStart } from './progress.ts';
@@ -28,15 +28,6 @@ test('a pan that is there arrives now; one that stands never does, and the odds 
 });
 
 test('a climb waits for its end, a hold for its lower edge until it is there, letting down for nothing', () => {
-  const hold: Step = {
-    kind: 'invert',
-    bandC: [127, 133],
-    end: { heldMinutes: 30 },
-    approachNotch: 3,
-    holdNotch: 2,
-    alkali: [],
-    waitS: 0,
-  };
   expect(awaitedC(hold, atTheStart)).toBe(127);
   expect(awaitedC(hold, { ...atTheStart, inBandSinceS: 60 })).toBeUndefined();
   expect(awaitedC({ ...hold, kind: 'climb', end: { reachedC: 125 } }, { ...atTheStart, inBandSinceS: 60 })).toBe(125);

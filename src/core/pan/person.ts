@@ -15,7 +15,7 @@ export interface PersonHabits {
 }
 
 /** On the way to a band, warming slower than this is taken for a ring set too low; below the boil of syrup it only dissolves. */
-const stalledCPerS = 0.4 / 60;
+export const stalledCPerS = 0.4 / 60;
 const stalledAboveC = 108;
 
 export const carefulPerson: PersonHabits = { reactionS: 8, patienceS: 20, spoonScatter: 0.2 };

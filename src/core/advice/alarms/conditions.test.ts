@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { Step } from '../../pan/steps.ts';
+import { hold } from '../../../../test/holdStep.ts';
 import { normalNumbers } from '../../reactions/normal.ts';
 import { surpriseLimit } from '../../twin/ensemble.ts';
 import { limits } from '../limits.ts';
@@ -9,16 +9,6 @@ import { noAlarms, stepAlarms } from './engine.ts';
 import type { OtherUnit } from './readingDoubt.ts';
 import { leadTimeS, leadTimeSum, usualAlarmSettings, usualLeadTime } from './settings.ts';
 import type { Watch, WatchedReading } from './watch.ts';
-
-const hold: Step = {
-  kind: 'invert',
-  bandC: [127, 133],
-  end: { heldMinutes: 30 },
-  approachNotch: 3,
-  holdNotch: 2,
-  alkali: [],
-  waitS: 0,
-};
 
 function aheadOf(...rowsC: readonly number[]): Watch['ahead'] {
   return { everyS: 15, temperatureC: rowsC.map((t) => Float64Array.of(t, t, t, t)) };

@@ -12,6 +12,24 @@ export function escaped(text: string): string {
   return text.replace(/[&<>"']/g, (letter) => names[letter] ?? letter);
 }
 
+/** A page that stands alone: no network, no script. @param title plain text; @param body markup */
+export function pageOf(title: string, style: string, body: string): string {
+  return `<!doctype html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'">
+<title>${escaped(title)}</title>
+<style>${style}</style>
+</head>
+<body>
+${body}
+</body>
+</html>
+`;
+}
+
 /** JSON inside a script element: no end of the element can be in it. */
 export function jsonInScript(id: string, value: unknown): string {
   const text = JSON.stringify(value)

@@ -16,7 +16,7 @@ import { entriesOf, entryText } from '../entryText.ts';
 import type { Landed } from '../landed.ts';
 import { stepWords } from '../words.ts';
 import { lotsPart, type ReportedLot } from './lotsPart.ts';
-import { escaped, jsonInScript, tableOf } from './markup.ts';
+import { escaped, jsonInScript, pageOf, tableOf } from './markup.ts';
 import { grams, span } from './numbers.ts';
 import { panLineSvg } from './panLineSvg.ts';
 import { planInReport } from './planOf.ts';
@@ -42,17 +42,10 @@ export function reportHtml({ state, beliefs, landed, lots }: Reported): string |
   const { learned: _, ...plainKit } = kit;
   const plan = { format: 'umberpan-plan-1', request, kit: plainKit, amounts, steps };
   const { endS, poured } = doingsOf(state);
-  return `<!doctype html>
-<html lang="en">
-<head>
-<meta charset="utf-8">
-<meta name="viewport" content="width=device-width, initial-scale=1">
-<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'">
-<title>${escaped(name)}, ${day}</title>
-<style>${reportStyle}</style>
-</head>
-<body>
-<h1>${escaped(name)}</h1>
+  return pageOf(
+    `${name}, ${day}`,
+    reportStyle,
+    `<h1>${escaped(name)}</h1>
 <p>${mode === 'rehearsal' ? `<span class="word">Rehearsal on a simulated pan${rehearsal?.surprises ? ', with surprises' : ''}</span> ` : ''}${day}, ${(endS / 60).toFixed(0)} minutes${poured ? '' : ', not poured'}. Kit: ${escaped(kit.name)}.</p>
 ${landedPart(landed)}
 ${panLineSvg(state, beliefs)}
@@ -66,17 +59,15 @@ ${resultPart(landed)}
 ${lotsPart(lots)}
 <h2>Mind</h2>
 <ul>${cautionsFor({ request, amounts })
-    .map((caution) => `<li>${escaped(cautionText(caution))}</li>`)
-    .join('\n')}</ul>
+      .map((caution) => `<li>${escaped(cautionText(caution))}</li>`)
+      .join('\n')}</ul>
 <p class="quiet">${replacesNothing}</p>
 <h2>Log</h2>
 <div class="log">${logPart(state)}</div>
 <h2>Again</h2>
 <p>This file carries its plan: <code>umberpan rehearse --plan THIS-FILE</code> rehearses it, <code>umberpan simulate --plan THIS-FILE</code> tells its course.</p>
-${jsonInScript(planInReport, plan)}
-</body>
-</html>
-`;
+${jsonInScript(planInReport, plan)}`,
+  );
 }
 
 function landedPart(landed: Landed | undefined): string {

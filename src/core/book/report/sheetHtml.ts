@@ -14,7 +14,7 @@ import type { Plan } from '../../planning/plan.ts';
 import { formatSpoon } from '../../units/formatSpoon.ts';
 import { deedText, tooHot } from '../stepDeeds.ts';
 import { stepTitles } from '../words.ts';
-import { escaped, tableOf } from './markup.ts';
+import { escaped, pageOf, tableOf } from './markup.ts';
 import { grams, span } from './numbers.ts';
 import { planLineSvg } from './planLineSvg.ts';
 import { sheetStyle } from './sheetStyle.ts';
@@ -37,17 +37,10 @@ export function sheetHtml({ plan, course, kit, forecast, account, made }: Sheet)
   const total = `${Math.floor(minutes / 60)} h ${String(minutes % 60).padStart(2, '0')} min`;
   const colour = forecast.steps.at(-1)?.a430;
   const lands = colour ? `, 8 in 10 cooks of it between ${span(ebcRange(colour), 1).replace(' to ', ' and ')} EBC` : '';
-  return `<!doctype html>
-<html lang="en">
-<head>
-<meta charset="utf-8">
-<meta name="viewport" content="width=device-width, initial-scale=1">
-<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'">
-<title>${escaped(name)}: kitchen sheet</title>
-<style>${sheetStyle}</style>
-</head>
-<body>
-<h1>${escaped(name)} <span class="total">${total}</span></h1>
+  return pageOf(
+    `${name}: kitchen sheet`,
+    sheetStyle,
+    `<h1>${escaped(name)} <span class="total">${total}</span></h1>
 <p>${grams(plan.yieldKg)}, ${form}, ${route} route${lands}. Kit: ${escaped(kit.name)}; dial to ${kit.stove.notches}, pan of ${(100 * kit.pan.diameterM).toFixed(0)} cm, spoon of ${formatSpoon(kit.spoonM3)}.</p>
 <div class="prepare">
 ${weighedTable(plan)}
@@ -55,16 +48,14 @@ ${alkaliTable(plan, account)}
 </div>
 ${hazardPart(plan)}
 <ul class="rules">${cautionsFor(plan)
-    .map(({ id, head, text }) => `<li data-statement="${id}"><strong>${escaped(head)}</strong> ${escaped(text)}</li>`)
-    .join('\n')}</ul>
+      .map(({ id, head, text }) => `<li data-statement="${id}"><strong>${escaped(head)}</strong> ${escaped(text)}</li>`)
+      .join('\n')}</ul>
 ${stepsTable(plan, course, forecast)}
 ${planLineSvg(course, centralValues(kit), forecast)}
 <p class="note">${hatchingWords} Dashes hold 8 in 10 cooks. Below: the dial, dots for water, wedges for alkali.</p>
 <p class="note">${replacesNothing}</p>
-<p class="foot"><span>Cooked on <span class="blank"></span> by <span class="blank"></span></span><span>${escaped(made)}</span></p>
-</body>
-</html>
-`;
+<p class="foot"><span>Cooked on <span class="blank"></span> by <span class="blank"></span></span><span>${escaped(made)}</span></p>`,
+  );
 }
 
 const ebcRange = ({ low, mid, high }: Forecast['yieldKg']) => ({

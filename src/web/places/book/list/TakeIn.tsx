@@ -1,6 +1,6 @@
 /** A way in for what another Umberpan passed on, and what became of it. */
 import { Link } from 'wouter';
-import { WrongMark } from '../../../parts/Field.tsx';
+import { FileOutcome } from './FileOutcome.tsx';
 import { type TakenIn, useTakeIn } from './useTakeIn.ts';
 
 interface TakeInProps {
@@ -31,14 +31,9 @@ export function TakeIn({ nameOf }: TakeInProps) {
         The log file of a cook comes into the Book. A report, or a plan as JSON, gives its plan to the Desk, for your
         own kit.
       </p>
-      <div role="status">{isPending ? 'The file is being read.' : <Taken taken={data} nameOf={nameOf} />}</div>
-      <div role="alert">
-        {!isPending && data?.kind === 'refused' && (
-          <p>
-            <WrongMark /> {data.why}
-          </p>
-        )}
-      </div>
+      <FileOutcome isRead={isPending} refused={data?.kind === 'refused' ? data.why : undefined}>
+        <Taken taken={data} nameOf={nameOf} />
+      </FileOutcome>
     </section>
   );
 }

@@ -1,6 +1,7 @@
 /** Everything that is kept, as one file: out, and in again in the place of what is here. For keepers alone. */
-import { WrongMark } from '../../../parts/Field.tsx';
+
 import { useIsKeeper } from '../../../records/useStanding.ts';
+import { FileOutcome } from './FileOutcome.tsx';
 import { type PutIn, useWorkspaceFile } from './useWorkspaceFile.ts';
 
 export function Workspace() {
@@ -42,14 +43,9 @@ export function Workspace() {
           onLeave={() => reset()}
         />
       )}
-      <div role="status">{isPending ? 'The file is being read.' : <Done done={data} />}</div>
-      <div role="alert">
-        {!isPending && data?.kind === 'refused' && (
-          <p>
-            <WrongMark /> {data.why}
-          </p>
-        )}
-      </div>
+      <FileOutcome isRead={isPending} refused={data?.kind === 'refused' ? data.why : undefined}>
+        <Done done={data} />
+      </FileOutcome>
     </section>
   );
 }
